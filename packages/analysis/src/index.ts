@@ -1,0 +1,20 @@
+export type {
+  Analysis,
+  Bend,
+  CrossingPlace,
+  Finding,
+  FindingPlace,
+  FindingUnit,
+  HoleFigures,
+  LengthRating,
+  LoopFigures,
+  RoundFigures,
+  Severity,
+  Sex,
+  ShotFan,
+  TeeFigures,
+  TotalLengths,
+  WalkCrossing,
+  WalkFigures,
+} from './figures.ts';
+export type { FigureChange, FindingChange, Ripple } from './ripple/ripple.ts';

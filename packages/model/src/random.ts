@@ -1,0 +1,15 @@
+/**
+ * Repeatable random numbers in [0, 1) from a seed, for demo, tests and searches.
+ *
+ * Source: mulberry32, T. Ettinger 2017 (public domain); good enough for layouts, never for secrets.
+ */
+export function seededRandom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = state;
+    mixed = Math.imul(mixed ^ (mixed >>> 15), mixed | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4294967296;
+  };
+}
