@@ -1,0 +1,143 @@
+/**
+ * What the parts of the board are given: head, round, drawer and home. The board screen joins them; the parts only show.
+ *
+ * Every value is immutable and keeps its identity while it says the same, so that a part can be memoised by its props.
+ * Callbacks keep their identity for the life of the screen.
+ */
+import type { Analysis, Ripple } from '@loopwright/analysis';
+import type { NamedEdit, Person, SavedState } from '@loopwright/document';
+import type {
+  FindingKey,
+  HoleId,
+  LengthUnit,
+  PartId,
+  Plan,
+  Routing,
+  RoutingId,
+  SitePoint,
+  TeeSetId,
+} from '@loopwright/model';
+
+/** What this page has picked out. At most one thing besides the hole it belongs to. */
+export interface Selection {
+  readonly hole?: HoleId;
+  readonly part?: PartId;
+  readonly finding?: FindingKey;
+  /** The key of a walk. */
+  readonly walk?: string;
+}
+
+/** How this person reads the board; others may read it otherwise. Kept on this machine. */
+export interface Reading {
+  readonly units: LengthUnit;
+  readonly teeSet: TeeSetId;
+}
+
+/** Somebody at this page, as the others see them. */
+export interface Me {
+  readonly name: string;
+  /** Index into `PEOPLE_INKS`. */
+  readonly ink: number;
+}
+
+/**
+ * What the last change did, or what the drag in progress is doing.
+ * Against everybody's present state without it: others' drags are in both sides.
+ */
+export interface Change {
+  readonly state: 'in progress' | 'done';
+  /** Absent when it is mine. */
+  readonly by?: { readonly name: string; readonly ink: number };
+  readonly edits: readonly NamedEdit[];
+  readonly before: Analysis;
+  readonly after: Analysis;
+  readonly beforePlan: Plan;
+  /** Already steadied: nothing flickers in it while the pointer trembles. */
+  readonly ripple: Ripple;
+}
+
+/** The plan as everybody's hands hold it now, and what follows from it. */
+export interface Consequences {
+  readonly plan: Plan;
+  readonly routing: Routing;
+  readonly analysis: Analysis;
+}
+
+/** A place to bring into view on the drawing. */
+export type Place =
+  | { readonly kind: 'point'; readonly at: SitePoint }
+  | { readonly kind: 'hole'; readonly hole: HoleId }
+  | { readonly kind: 'finding'; readonly finding: FindingKey }
+  | { readonly kind: 'walk'; readonly key: string }
+  | { readonly kind: 'all' };
+
+/** One undoable step. Answers what came of it through `notice`. */
+export type DoEdit = (edit: NamedEdit) => void;
+/** A drag in progress, shown to everybody with its consequences; `undefined` ends it without a trace. */
+export type Preview = (edit: NamedEdit | undefined) => void;
+export type Select = (selection: Selection) => void;
+export type GoTo = (place: Place) => void;
+
+export interface HeadProps {
+  readonly siteName: string;
+  readonly siteNote?: string;
+  readonly routing: Routing;
+  readonly routings: readonly Pick<Routing, 'id' | 'name' | 'locked'>[];
+  readonly teeSets: Plan['teeSets'];
+  readonly me: Me;
+  readonly people: readonly Person[];
+  readonly saved: SavedState;
+  readonly reading: Reading;
+  readonly findingsShown: boolean;
+  /** What undo and redo would do, for their words; absent when there is nothing. */
+  readonly undoStep?: NamedEdit;
+  readonly redoStep?: NamedEdit;
+  /** The address with its secret, to hand to the team. */
+  readonly inviteLink: string;
+  readonly onUndo: () => void;
+  readonly onRedo: () => void;
+  readonly onReading: (reading: Reading) => void;
+  readonly onFindingsShown: (shown: boolean) => void;
+  readonly onRouting: (routing: RoutingId) => void;
+  /** Brings everything, or what a person is pointing at, into view. */
+  readonly goTo: GoTo;
+  readonly onSaveFile: () => void;
+  readonly onKeys: () => void;
+}
+
+export interface RoundProps extends Consequences {
+  readonly reading: Reading;
+  readonly selection: Selection;
+  readonly people: readonly Person[];
+  /** Figures beside the value as they change; `in progress` while somebody drags. */
+  readonly change?: Change;
+  readonly findingsShown: boolean;
+  readonly select: Select;
+  readonly goTo: GoTo;
+  readonly edit: DoEdit;
+  readonly preview: Preview;
+}
+
+/** The drawer shows card, findings, what changed, limits and the table of holes and points (equal of the drawing). */
+export interface DrawerProps extends Consequences {
+  readonly reading: Reading;
+  readonly selection: Selection;
+  readonly change?: Change;
+  readonly findingsShown: boolean;
+  readonly select: Select;
+  readonly goTo: GoTo;
+  readonly edit: DoEdit;
+  readonly preview: Preview;
+}
+
+/** The answer of the server, in words where it is a no. */
+export type Created =
+  | { readonly kind: 'created'; readonly link: string }
+  | { readonly kind: 'refused'; readonly why: string };
+
+export interface HomeProps {
+  /** Makes a board, empty or holding this plan; the secret is in the link's fragment. */
+  readonly createBoard: (request: { readonly name?: string; readonly plan?: Plan }) => Promise<Created>;
+  /** Goes to a board by its link. */
+  readonly openLink: (link: string) => void;
+}
