@@ -1,0 +1,18 @@
+export { angleBetween, bearingOf, roundedCosine, roundedSine } from './angle.ts';
+export type { Box } from './bounds.ts';
+export { boundsOf, boxesMeet, grown } from './bounds.ts';
+export type { BoxIndex } from './box-index.ts';
+export { boxIndex } from './box-index.ts';
+export { corridorOutline } from './corridor-outline.ts';
+export { cross, distanceBetween, dot, minus, plus, pointBetween, scaled, turnedLeft, unitVector } from './point.ts';
+export type { ClosestOnPolyline } from './polyline.ts';
+export { closestOnPolyline, pointAlong, polylineLength, stretch } from './polyline.ts';
+export type { PolylineCrossing } from './polyline-pairs.ts';
+export { polylineCrossings, polylinesApart } from './polyline-pairs.ts';
+export type { DistanceToRing } from './ring.ts';
+export { distanceToRing, eachEdge, ringArea, ringCentroid, ringContains } from './ring.ts';
+export { ringIsSimple } from './ring-simple.ts';
+export type { Sector } from './sector.ts';
+export { sectorContains } from './sector.ts';
+export type { Apart, ClosestOnSegment } from './segment.ts';
+export { closestOnSegment, crossingShares, segmentCrossing, segmentsApart } from './segment.ts';
