@@ -1,10 +1,13 @@
+import type { Box } from '@loopwright/geometry';
 import type {
   BaseId,
   FeatureId,
   FindingKey,
+  Green,
   HoleId,
   LoopId,
   ModelPlayer,
+  Relation,
   RoundId,
   RoutingId,
   SettingKey,
@@ -44,8 +47,24 @@ export interface HoleFigures {
   readonly bends: readonly Bend[];
   /** The tapered strip that play and safety need, as one outline; drawn, never flagged for overlap alone. */
   readonly corridor: readonly SitePoint[];
+  /** The strip's half-width at places along the centreline, metres from its tee; even between them. */
+  readonly corridorStations: readonly CorridorStation[];
   /** From the back tee's fan and later legs: the ground a ball may reach, inner (stop) and outer (look) angle. */
   readonly fans: readonly ShotFan[];
+  /** The box around its tees, line, corridor and fans; absent on an incomplete hole. */
+  readonly bounds?: Box;
+  /** As the designer has it; absent on an incomplete hole. */
+  readonly green?: Green;
+  /** What the designer means with other holes. */
+  readonly relations: readonly Relation[];
+}
+
+/** A hole's figures as far as they are known when its shot fans are laid. */
+export type HoleBeforeFans = Omit<HoleFigures, 'fans' | 'bounds'>;
+
+export interface CorridorStation {
+  readonly along: number;
+  readonly halfWidth: number;
 }
 
 /** A change of direction at a turn point. */

@@ -1,10 +1,12 @@
 export type {
   Analysis,
   Bend,
+  CorridorStation,
   CrossingPlace,
   Finding,
   FindingPlace,
   FindingUnit,
+  HoleBeforeFans,
   HoleFigures,
   LengthRating,
   LoopFigures,
