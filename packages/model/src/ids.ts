@@ -19,9 +19,9 @@ export type PartId = 'green' | `tee:${string}` | `turn:${string}`;
 /** Ids are short, of these letters only, so that they can stand in keys and addresses. */
 export const ID_PATTERN = /^[a-z0-9][a-z0-9-]{0,39}$/;
 
-/** Whether an untrusted value can be an id. */
+/** Whether an untrusted value can be an id. The one word of these letters that every object answers to is none. */
 export function isId(value: unknown): value is string {
-  return typeof value === 'string' && ID_PATTERN.test(value);
+  return typeof value === 'string' && ID_PATTERN.test(value) && value !== 'constructor';
 }
 
 const LETTERS = 'abcdefghijklmnopqrstuvwxyz0123456789';
