@@ -1,0 +1,59 @@
+import type { HoleId, LengthUnit, LoopId, PartId, Plan, Routing, TeeSet } from '@loopwright/model';
+import { holeOf, numberHoles } from '@loopwright/model';
+import { lengthWords } from './lengths.ts';
+
+/** What this reader calls the things of a plan: numbers follow from the order, lengths from the units. */
+export interface Names {
+  /** '6'; a spare hole has no number and goes by its name or as 'spare hole'. */
+  number(hole: HoleId): string;
+  feature(id: string): string;
+  base(id: string): string;
+  loop(id: LoopId): string;
+  teeSet(id: string): string;
+  length(metres: number): string;
+  angle(degrees: number): string;
+}
+
+/** The names of one routing for one reader. Made once per state of the plan. */
+export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names {
+  const numbers = numberHoles(routing);
+  const features = new Map(plan.site.features.map((feature) => [feature.id, feature.name ?? `the ${feature.kind}`]));
+  const bases = new Map(plan.site.bases.map((base) => [base.id, base.name]));
+  const loops = new Map(routing.loops.map((loop) => [loop.id, loop.name]));
+  const teeSets = new Map(plan.teeSets.map((set) => [set.id, set.name]));
+  return {
+    number: (hole) => {
+      const number = numbers.get(hole);
+      return number === undefined ? spareName(routing, hole) : String(number);
+    },
+    feature: (id) => features.get(id) ?? bases.get(id) ?? 'a feature that is gone',
+    base: (id) => bases.get(id) ?? 'the base',
+    loop: (id) => loops.get(id) ?? 'a loop that is gone',
+    teeSet: (id) => teeSets.get(id) ?? 'tee',
+    length: (metres) => lengthWords(metres, units),
+    angle: (degrees) => `${Math.round(degrees)}°`,
+  };
+}
+
+/** What a hole out of the round goes by: its name, else its place in the tray ('spare 2'). */
+export function spareName(routing: Routing, hole: HoleId): string {
+  const named = holeOf(routing, hole)?.name;
+  if (named) return named;
+  const place = routing.spare.indexOf(hole);
+  return place < 0 ? 'a removed hole' : `spare ${place + 1}`;
+}
+
+/** 'hole 6' or 'the spare hole Old mill'. */
+export function holeWords(routing: Routing, names: Names, hole: HoleId): string {
+  const seat = holeOf(routing, hole)?.seat.in;
+  return seat === 'loop' ? `hole ${names.number(hole)}` : names.number(hole);
+}
+
+/** What a part of a hole is called: 'green 6', 'back tee 6', 'turn point 6'. */
+export function partWords(teeSets: readonly TeeSet[], number: string, part: PartId): string {
+  if (part === 'green') return `green ${number}`;
+  if (part.startsWith('turn:')) return `turn point ${number}`;
+  const set = teeSets.find((each) => `tee:${each.id}` === part);
+  const name = set ? set.name.toLocaleLowerCase('en').replace(/\s*tees?$/, '') : '';
+  return `${name ? `${name} ` : ''}tee ${number}`;
+}

@@ -1,0 +1,122 @@
+import type { Analysis, HoleFigures, Severity } from '@loopwright/analysis';
+import type { Person } from '@loopwright/document';
+import type { Hole, HoleId, LoopId, TeeSetId, Verdict } from '@loopwright/model';
+import { holeOf } from '@loopwright/model';
+import type { Change, Consequences, Reading } from '../board/parts.ts';
+import { bearingDegrees, compassWord } from '../reading/directions.ts';
+import { lengthChange, lengthFigure, unitSymbol } from '../reading/lengths.ts';
+import { type Names, namesOf } from '../reading/names.ts';
+import { type ThreadView, threadsOf } from './thread-view.ts';
+import { worstByHole } from './worst-findings.ts';
+
+/** One hole on the string. Plain words and figures, ready to be shown. */
+export interface BeadView {
+  readonly hole: HoleId;
+  /** '6', or what a spare hole goes by. */
+  readonly number: string;
+  readonly name: string;
+  readonly par: string;
+  readonly length: string;
+  /** '+37' while a change is shown, else empty. */
+  readonly change: string;
+  /** Degrees clockwise from up; absent on an incomplete hole. */
+  readonly arrow: number | undefined;
+  readonly verdict: Verdict;
+  readonly worst: Severity | undefined;
+  /** Others who have it selected, the first one's ink and all their names. */
+  readonly heldBy: { readonly ink: number; readonly names: string } | undefined;
+  /** Everything the bead shows, said in one sentence. */
+  readonly said: string;
+}
+
+export interface LoopView {
+  readonly loop: LoopId;
+  readonly name: string;
+  readonly base: string;
+  readonly par: string;
+  readonly beads: readonly BeadView[];
+  /** From the base to the first tee (under 'first'), and after each hole, as far as they are known. */
+  readonly threads: ReadonlyMap<HoleId | 'first', ThreadView>;
+}
+
+export interface RoundView {
+  readonly loops: readonly LoopView[];
+  readonly spare: readonly BeadView[];
+  readonly unit: string;
+}
+
+/** What the string is strung from: the state now, its reader, the findings to be seen, what changed, who is here. */
+export interface RoundSource extends Consequences {
+  readonly reading: Reading;
+  readonly shown: Analysis['findings'];
+  readonly change: Change | undefined;
+  readonly people: readonly Person[];
+}
+
+const VERDICT_SAID: Readonly<Record<Verdict, string>> = {
+  keeper: ', a keeper',
+  sound: ', sound',
+  weak: ', weak',
+  undecided: '',
+};
+
+/** The whole round as a string of beads, loop by loop, for one reader. O(holes + walks + findings). */
+export function toRoundView(source: RoundSource): RoundView {
+  const { plan, routing, analysis, reading } = source;
+  const names = namesOf(plan, routing, reading.units);
+  const worst = worstByHole(source.shown);
+  const pars = new Map(analysis.loops.map((loop) => [loop.loop, loop.par.men]));
+  const bead = (id: HoleId) => {
+    const hole = holeOf(routing, id);
+    return hole ? [toBead(hole, source, names, worst.get(id))] : [];
+  };
+  return {
+    loops: routing.loops.map((loop) => ({
+      loop: loop.id,
+      name: loop.name,
+      base: loop.base ? names.base(loop.base) : '',
+      par: String(pars.get(loop.id) ?? 0),
+      beads: loop.holes.flatMap(bead),
+      threads: threadsOf(loop.id, source, names),
+    })),
+    spare: routing.spare.flatMap(bead),
+    unit: unitSymbol(reading.units),
+  };
+}
+
+/** The tee of the chosen set, else the longest there is. */
+export function teeOf(figures: HoleFigures | undefined, teeSet: TeeSetId) {
+  return figures?.tees.find((tee) => tee.teeSet === teeSet) ?? figures?.tees[0];
+}
+
+function toBead(hole: Hole, source: RoundSource, names: Names, worst: Severity | undefined): BeadView {
+  const { analysis, reading, change, people } = source;
+  const figures = analysis.holes.get(hole.id);
+  const tee = teeOf(figures, reading.teeSet);
+  const before = teeOf(change?.before.holes.get(hole.id), reading.teeSet);
+  const number = names.number(hole.id);
+  const of = { hole: hole.id, number, name: hole.name ?? '', verdict: hole.verdict, worst };
+  const heldBy = holdersOf(hole.id, people);
+  if (!figures || figures.missing || !tee) {
+    const said = `Hole ${number}, incomplete: no ${figures?.missing ?? 'tee'} yet`;
+    return { ...of, par: '–', length: '–', change: '', arrow: undefined, heldBy, said };
+  }
+  const [par, length] = [String(figures.par.men), lengthFigure(tee.measuredLength, reading.units)];
+  const facts = `par ${par}, ${length} ${unitSymbol(reading.units)}, playing ${compassWord(figures.bearing)}`;
+  const found = worst ? `, worst finding: ${worst}` : '';
+  return {
+    ...of,
+    par,
+    length,
+    change: before ? lengthChange(before.measuredLength, tee.measuredLength, reading.units) : '',
+    arrow: bearingDegrees(figures.bearing),
+    heldBy,
+    said: `Hole ${number}, ${facts}${VERDICT_SAID[hole.verdict]}${found}${heldBy ? `, ${heldBy.names} is here` : ''}`,
+  };
+}
+
+function holdersOf(hole: HoleId, people: readonly Person[]): BeadView['heldBy'] {
+  const here = people.filter(({ selection }) => selection.includes(hole));
+  const first = here[0];
+  return first && { ink: first.ink, names: here.map(({ name }) => name).join(', ') };
+}
