@@ -1,0 +1,39 @@
+/** Every limit of sync, each with its unit in words. Server and page read the same numbers. */
+export const LIMITS = {
+  /** Bytes of one frame on the socket; above it the socket is closed as malformed. */
+  mostFrameBytes: 4 * 1024 * 1024,
+  /** Bytes of one offered update. */
+  mostUpdateBytes: 2 * 1024 * 1024,
+  /** Bytes of a whole stored document. */
+  mostStateBytes: 16 * 1024 * 1024,
+  /** Bytes of one value under one key: a ring of 500 vertices needs about 10,000. */
+  mostValueBytes: 64 * 1024,
+  /** Levels of lists and objects in one value. */
+  mostValueDepth: 8,
+  /** Letters of one key. */
+  mostKeyLetters: 400,
+  /** Bytes of one person's presence. */
+  mostPresenceBytes: 4096,
+  /** People in one presence frame. */
+  mostPresenceEntries: 256,
+  /** Least milliseconds between two presence frames of one page: about 25 a second. */
+  presenceEvery: 40,
+  /** Milliseconds after which a held drag is said again, so that it does not run out. */
+  dragRepeatedAfter: 1000,
+  /** Milliseconds without a tick after which a drag is forgotten. */
+  dragForgottenAfter: 3000,
+  /** Milliseconds between two repeats of the durable count. */
+  heartbeatEvery: 15_000,
+  /** Milliseconds: longest wait before the next try to connect. */
+  longestRetryWait: 15_000,
+  /** Bytes waiting for a slow reader above which it gets no presence. */
+  presenceDroppedAboveBytes: 256 * 1024,
+  /** Bytes waiting for a slow reader above which it is closed. */
+  slowReaderClosedAboveBytes: 8 * 1024 * 1024,
+  /** Updates of one connection waiting for the store. */
+  mostUpdatesWaiting: 256,
+  /** Letters of a person's name. */
+  mostNameLetters: 60,
+} as const;
+
+export type LimitName = keyof typeof LIMITS;
