@@ -1,0 +1,48 @@
+import type { NamedEdit, Person } from '@loopwright/document';
+import { holeOf, type Plan, type Routing, type RoutingId } from '@loopwright/model';
+import type { Change, Consequences } from '../board/parts.ts';
+
+/** Everything one animation frame shows of the plan: everybody's hands laid over it, and what follows. */
+export interface Frame extends Consequences {
+  /** What the drag in progress does, or what the last change did. */
+  readonly change?: Change;
+}
+
+/** A drag that somebody shows right now. */
+export interface LiveDrag {
+  readonly by: 'me' | Pick<Person, 'client' | 'name' | 'ink'>;
+  readonly edit: NamedEdit;
+}
+
+/** The routing to show: the chosen one, else the first. `undefined` on a plan without any. */
+export function routingShown(plan: Plan, chosen: RoutingId | undefined): Routing | undefined {
+  return plan.routings.find((routing) => routing.id === chosen) ?? plan.routings[0];
+}
+
+/** Others' drags in a fixed order, so that every page lays them over the plan alike. */
+export function dragsOf(people: readonly Person[]): readonly LiveDrag[] {
+  return people
+    .flatMap((person) => (person.drag ? [{ by: person, edit: person.drag }] : []))
+    .sort((a, b) => a.by.client - b.by.client);
+}
+
+/** The drag whose ripple is shown: mine before anybody else's, else the one that was shown already, else the first. */
+export function dragInFocus(
+  mine: NamedEdit | undefined,
+  others: readonly LiveDrag[],
+  shown: Change['by'],
+): LiveDrag | undefined {
+  if (mine) return { by: 'me', edit: mine };
+  return others.find((drag) => drag.by !== 'me' && drag.by.name === shown?.name) ?? others[0];
+}
+
+/** Whether an edit made any difference to the routing: a drag that was dropped and committed makes none any more. */
+export function differs(before: Plan, after: Plan, edit: NamedEdit, routing: RoutingId): boolean {
+  const one = before.routings.find(({ id }) => id === routing);
+  const other = after.routings.find(({ id }) => id === routing);
+  if (!one || !other) return one !== other;
+  if ('hole' in edit && edit.routing === routing) {
+    return holeOf(one, edit.hole) !== holeOf(other, edit.hole) || one.loops !== other.loops;
+  }
+  return one !== other;
+}
