@@ -1,5 +1,6 @@
 export { canonicalJson } from './canonical-json.ts';
 export type { Disposition, DispositionKind, FindingKey } from './disposition.ts';
+export { presetOf } from './feature-presets.ts';
 export type {
   CorridorWidths,
   Green,
