@@ -1,2 +1,15 @@
 #!/usr/bin/env node
-await import('../dist/main.js');
+import { existsSync } from 'node:fs';
+
+const built = new URL('../dist/main.js', import.meta.url);
+if (!existsSync(built)) {
+  console.error('Building the command line once …');
+  const { buildTargets } = await import('../../server/build.mjs');
+  try {
+    await buildTargets(['cli'], { log: () => undefined });
+  } catch {
+    console.error('The command line is not built and could not be: run `npm ci`, then `npm run build`, and try again.');
+    process.exit(70);
+  }
+}
+await import(built.href);
