@@ -1,0 +1,96 @@
+import { boundsOf, boxesMeet, distanceBetween, grown, pointBetween, polylinesApart } from '@loopwright/geometry';
+import { type HoleId, type SitePoint, toMillimetre } from '@loopwright/model';
+import type { Finding, WalkFigures } from '../figures.ts';
+import { tierUnder } from '../findings/tier.ts';
+import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
+import type { HoleReach } from './hole-reach.ts';
+import { inFan } from './in-fan.ts';
+import type { ClearanceLimits } from './limits.ts';
+
+/** Metres between the places where a walk is tried against a fan. */
+const STEP = 5;
+
+const NONE: readonly Finding[] = [];
+
+/**
+ * A walk past a hole it does not belong to: how near it comes to the landing areas, and how long it stays inside the
+ * shot fans. What crosses the line of play itself is told with the walk, not here again.
+ */
+export function checkWalkPast(walk: WalkFigures, hole: HoleReach, limits: ClearanceLimits): readonly Finding[] {
+  const ends = endsOf(walk);
+  if (ends.includes(hole.id) || walk.path.length < 2) return NONE;
+  const box = boundsOf(walk.path);
+  const isNear = boxesMeet(grown(box, limits.farthest), hole.box);
+  if (!isNear && !boxesMeet(box, hole.fanBox)) return NONE;
+  if (walk.crossings.some(({ what }) => what.kind === 'line of play' && what.hole === hole.id)) return NONE;
+  const landing = isNear ? walkAndLanding(walk, ends, hole, limits) : undefined;
+  if (landing) return [landing];
+  return walkInFan(walk, ends, hole, limits);
+}
+
+function endsOf({ from, to }: WalkFigures): readonly HoleId[] {
+  return [...('hole' in from ? [from.hole] : []), ...('hole' in to ? [to.hole] : [])];
+}
+
+function walkAndLanding(
+  walk: WalkFigures,
+  ends: readonly HoleId[],
+  hole: HoleReach,
+  limits: ClearanceLimits,
+): Finding | undefined {
+  let closest: ReturnType<typeof polylinesApart> | undefined;
+  for (const landing of hole.landings) {
+    const apart = polylinesApart([landing], walk.path);
+    if (!closest || apart.distance < closest.distance) closest = apart;
+  }
+  const measured = closest && toMillimetre(closest.distance);
+  const tier = measured === undefined ? undefined : tierUnder(limits.walkLanding, measured);
+  if (!closest || measured === undefined || !tier) return undefined;
+  const place = betweenPlaces(closest.first, closest.second);
+  return clearanceFinding({ code: 'walk-landing', holes: [hole.id, ...ends], measured, tier, place, about: walk.key });
+}
+
+function walkInFan(
+  walk: WalkFigures,
+  ends: readonly HoleId[],
+  hole: HoleReach,
+  limits: ClearanceLimits,
+): readonly Finding[] {
+  const inside = placesAlong(walk.path).filter((place) => isInPlay(place, hole, limits));
+  const first = inside[0];
+  const last = inside[inside.length - 1];
+  const measured = inside.length * STEP;
+  const limit = limits.settings['walk-in-fan-mention'];
+  if (!first || !last || measured <= limit) return NONE;
+  const tier = { severity: 'mention', limit, setting: 'walk-in-fan-mention' } as const;
+  const finding = clearanceFinding({
+    code: 'walk-in-fan',
+    holes: [hole.id, ...ends],
+    measured,
+    tier,
+    place: betweenPlaces(first, last),
+    about: walk.key,
+  });
+  return [{ ...finding, worse: 'more' }];
+}
+
+function isInPlay(place: SitePoint, hole: HoleReach, limits: ClearanceLimits): boolean {
+  for (const shot of hole.shots) {
+    const seen = inFan(shot, place, limits.outer);
+    // Behind a green, and past where a shot is meant to finish, walks are usual.
+    if (seen && seen.ahead <= shot.meant) return true;
+  }
+  return false;
+}
+
+function placesAlong(path: readonly SitePoint[]): readonly SitePoint[] {
+  const places: SitePoint[] = [];
+  for (let i = 1; i < path.length; i++) {
+    const a = path[i - 1];
+    const b = path[i];
+    if (!a || !b) continue;
+    const leg = distanceBetween(a, b);
+    for (let on = STEP / 2; on < leg; on += STEP) places.push(pointBetween(a, b, on / leg));
+  }
+  return places;
+}
