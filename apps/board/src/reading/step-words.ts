@@ -3,7 +3,7 @@ import { SETTINGS, type TeeSet } from '@loopwright/model';
 import { type Names, partWords } from './names.ts';
 
 /** A step as undo and redo name it: 'move of green 6', so that a button reads 'Undo move of green 6'. */
-export function stepWords(edit: NamedEdit, names: Names, teeSets: readonly TeeSet[]): string {
+export function stepWords(edit: NamedEdit, names: Pick<Names, 'number'>, teeSets: readonly TeeSet[]): string {
   switch (edit.edit) {
     case 'move part':
       return `move of ${partWords(teeSets, names.number(edit.hole), edit.part)}`;
@@ -19,12 +19,12 @@ export function stepWords(edit: NamedEdit, names: Names, teeSets: readonly TeeSe
     case 'lay out plan':
       return 'import of a course';
     default:
-      return HOLE_STEPS[edit.edit]?.(names.number(edit.hole), names) ?? edit.edit;
+      return HOLE_STEPS[edit.edit]?.(names.number(edit.hole)) ?? edit.edit;
   }
 }
 
 /** Steps that need nothing but the hole's number. */
-const HOLE_STEPS: Readonly<Record<string, (number: string, names: Names) => string>> = {
+const HOLE_STEPS: Readonly<Record<string, (number: string) => string>> = {
   'move hole': (number) => `move of hole ${number}`,
   'reverse hole': (number) => `reversal of hole ${number}`,
   'move in the round': (number) => `renumbering of hole ${number}`,

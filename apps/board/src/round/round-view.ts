@@ -1,11 +1,12 @@
-import type { Analysis, HoleFigures, Severity } from '@loopwright/analysis';
+import type { Analysis, Severity } from '@loopwright/analysis';
 import type { Person } from '@loopwright/document';
-import type { Hole, HoleId, LoopId, TeeSetId, Verdict } from '@loopwright/model';
+import type { Hole, HoleId, LoopId, Verdict } from '@loopwright/model';
 import { holeOf } from '@loopwright/model';
 import type { Change, Consequences, Reading } from '../board/parts.ts';
 import { bearingDegrees, compassWord } from '../reading/directions.ts';
 import { lengthChange, lengthFigure, unitSymbol } from '../reading/lengths.ts';
 import { type Names, namesOf } from '../reading/names.ts';
+import { teeOf } from '../reading/tee-in-use.ts';
 import { type ThreadView, threadsOf } from './thread-view.ts';
 import { worstByHole } from './worst-findings.ts';
 
@@ -82,11 +83,6 @@ export function toRoundView(source: RoundSource): RoundView {
     spare: routing.spare.flatMap(bead),
     unit: unitSymbol(reading.units),
   };
-}
-
-/** The tee of the chosen set, else the longest there is. */
-export function teeOf(figures: HoleFigures | undefined, teeSet: TeeSetId) {
-  return figures?.tees.find((tee) => tee.teeSet === teeSet) ?? figures?.tees[0];
 }
 
 function toBead(hole: Hole, source: RoundSource, names: Names, worst: Severity | undefined): BeadView {

@@ -1,0 +1,54 @@
+import { memo } from 'react';
+import { saysTheSame } from '../../reading/steady.ts';
+import type { LineRow, LineView } from './line-view.ts';
+
+/** Direction, bends, shot into the green, walk on: how each hole plays from the tees in use. */
+export function LineTable({ view, unit }: { readonly view: LineView; readonly unit: string }) {
+  return (
+    <section className="table-scroll" aria-label="Lines of play and walks">
+      <table className="table line-table">
+        <caption>
+          Lines of play from {view.teeSet}, {unit}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col" className="table__words">
+              hole
+            </th>
+            <th scope="col">plays</th>
+            <th scope="col" className="table__words">
+              bends
+            </th>
+            <th scope="col">left in</th>
+            <th scope="col" className="table__words">
+              club
+            </th>
+            <th scope="col">walk on</th>
+          </tr>
+        </thead>
+        <tbody>
+          {view.rows.map((row) => (
+            <Line key={row.hole} row={row} />
+          ))}
+        </tbody>
+      </table>
+      <p className="small soft">Shots and clubs: the {view.player} of the tee set, on the level.</p>
+    </section>
+  );
+}
+
+const Line = memo(function Line({ row }: { readonly row: LineRow }) {
+  return (
+    <tr>
+      <th scope="row">{row.number}</th>
+      <td>{row.direction}</td>
+      <td className="table__words">{row.bends}</td>
+      <td>{row.approach}</td>
+      <td className="table__words">{row.club}</td>
+      <td>
+        {row.walk}
+        {row.back && <span className="soft"> ({row.back} back)</span>}
+      </td>
+    </tr>
+  );
+}, saysTheSame);

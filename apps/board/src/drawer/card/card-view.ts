@@ -1,0 +1,124 @@
+import type { Analysis, HoleFigures, LoopFigures, RoundFigures } from '@loopwright/analysis';
+import type { HoleId, LengthUnit, Plan, Routing } from '@loopwright/model';
+import { lengthFigure, unitSymbol } from '../../reading/lengths.ts';
+import { namesOf } from '../../reading/names.ts';
+import { timeWords } from '../../reading/times.ts';
+import { totalFigures } from './card-totals.ts';
+
+/** One column of the card: a tee set. */
+export interface CardColumn {
+  readonly teeSet: string;
+  readonly name: string;
+}
+
+export interface CardCell {
+  readonly teeSet: string;
+  readonly figure: string;
+  /** Ours: the designer has not placed this tee. */
+  readonly proposed: boolean;
+}
+
+export interface CardRow {
+  readonly hole: HoleId;
+  readonly number: string;
+  /** '4', or '4 or 5' where the length lies in an overlap of the table and nothing was chosen. */
+  readonly men: string;
+  readonly women: string;
+  readonly parWords: string;
+  readonly lengths: readonly CardCell[];
+}
+
+export interface CardTotal {
+  readonly key: string;
+  readonly name: string;
+  readonly men: string;
+  readonly women: string;
+  readonly lengths: readonly CardCell[];
+}
+
+export interface CardLoop {
+  readonly loop: string;
+  readonly name: string;
+  readonly rows: readonly CardRow[];
+  readonly total: CardTotal | undefined;
+}
+
+export interface CardRound {
+  readonly total: CardTotal;
+  readonly walked: string;
+  readonly onFoot: string;
+  readonly time: string;
+}
+
+export interface CardView {
+  readonly columns: readonly CardColumn[];
+  readonly unit: string;
+  readonly loops: readonly CardLoop[];
+  readonly rounds: readonly CardRound[];
+  readonly incomplete: string;
+}
+
+/** The printed card: every length rounded first, then summed. */
+export function toCardView(plan: Plan, routing: Routing, analysis: Analysis, units: LengthUnit): CardView {
+  const names = namesOf(plan, routing, units);
+  const rowOf = (hole: HoleId) => {
+    const figures = analysis.holes.get(hole);
+    return figures ? [toRow(figures, names.number(hole), plan, units)] : [];
+  };
+  const totals = new Map(analysis.loops.map((loop) => [loop.loop, loop]));
+  const open = routing.loops.flatMap((loop) => loop.holes).filter((hole) => analysis.holes.get(hole)?.missing);
+  return {
+    columns: plan.teeSets.map(({ id, name }) => ({ teeSet: id, name })),
+    unit: unitSymbol(units),
+    loops: routing.loops.map((loop) => ({
+      loop: loop.id,
+      name: loop.name,
+      rows: loop.holes.flatMap(rowOf),
+      total: totalOf(totals.get(loop.id), loop.id, loop.name, units),
+    })),
+    rounds: analysis.rounds.flatMap((figures) => roundOf(figures, routing, units)),
+    incomplete: open.map((hole) => names.number(hole)).join(', '),
+  };
+}
+
+function toRow(figures: HoleFigures, number: string, plan: Plan, units: LengthUnit): CardRow {
+  const cells = plan.teeSets.map(({ id }) => {
+    const tee = figures.missing ? undefined : figures.tees.find(({ teeSet }) => teeSet === id);
+    const figure = tee ? lengthFigure(tee.measuredLength, units) : '–';
+    return { teeSet: id, figure, proposed: tee?.proposed ?? false };
+  });
+  const { men, women } = figures.parsByLength;
+  const either = [...new Set([...men, ...women])].length > 1 || men.length > 1;
+  return {
+    hole: figures.id,
+    number,
+    men: figures.missing ? '–' : String(figures.par.men),
+    women: figures.missing ? '–' : String(figures.par.women),
+    parWords: either ? `By length: men ${men.join(' or ')}, women ${women.join(' or ')}` : '',
+    lengths: cells,
+  };
+}
+
+function totalOf(
+  figures: LoopFigures | RoundFigures | undefined,
+  key: string,
+  name: string,
+  units: LengthUnit,
+): CardTotal | undefined {
+  if (!figures) return undefined;
+  return {
+    key,
+    name,
+    men: String(figures.par.men),
+    women: String(figures.par.women),
+    lengths: totalFigures(figures.lengths, units),
+  };
+}
+
+function roundOf(figures: RoundFigures, routing: Routing, units: LengthUnit): readonly CardRound[] {
+  const name = routing.rounds.find(({ id }) => id === figures.round)?.name ?? 'Round';
+  const total = totalOf(figures, figures.round, name, units);
+  if (!total) return [];
+  const [walked, onFoot] = [figures.walk, figures.onFoot].map((metres) => lengthFigure(metres, units));
+  return [{ total, walked: walked ?? '', onFoot: onFoot ?? '', time: timeWords(figures.timeOnFoot) }];
+}

@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { chooseSheet, closeSecond, openSecond } from './drawer-tabs.ts';
+
+test('a second sheet is what changed, or the card beside it', () => {
+  expect(openSecond({ first: 'findings' })).toEqual({ first: 'findings', second: 'changed' });
+  expect(openSecond({ first: 'changed' })).toEqual({ first: 'changed', second: 'card' });
+  expect(closeSecond({ first: 'changed', second: 'card' })).toEqual({ first: 'changed' });
+});
+
+test('choosing the sheet that lies beside changes places', () => {
+  const open = { first: 'card', second: 'changed' } as const;
+  expect(chooseSheet(open, 'first', 'changed')).toEqual({ first: 'changed', second: 'card' });
+  expect(chooseSheet(open, 'second', 'card')).toEqual({ first: 'changed', second: 'card' });
+  expect(chooseSheet(open, 'second', 'limits')).toEqual({ first: 'card', second: 'limits' });
+});
+
+test('one sheet alone is simply changed', () => {
+  expect(chooseSheet({ first: 'card' }, 'first', 'limits')).toEqual({ first: 'limits' });
+});

@@ -1,0 +1,35 @@
+/** The sheets of the drawer, in the order of its tabs. */
+export const DRAWER_TABS = [
+  { key: 'card', title: 'Card' },
+  { key: 'findings', title: 'Findings' },
+  { key: 'changed', title: 'What changed' },
+  { key: 'limits', title: 'Limits' },
+  { key: 'points', title: 'Holes and points' },
+] as const;
+
+export type DrawerTab = (typeof DRAWER_TABS)[number]['key'];
+
+/** Which sheets lie open: one, or two side by side on a wide screen. */
+export interface OpenSheets {
+  readonly first: DrawerTab;
+  readonly second?: DrawerTab;
+}
+
+/** Puts a second sheet beside the first: what changed, unless that is the first. */
+export function openSecond({ first }: OpenSheets): OpenSheets {
+  return { first, second: first === 'changed' ? 'card' : 'changed' };
+}
+
+/** One sheet alone again. */
+export function closeSecond({ first }: OpenSheets): OpenSheets {
+  return { first };
+}
+
+/** Chooses what lies in one place; the two never show the same: the other gets what was here. */
+export function chooseSheet(open: OpenSheets, place: 'first' | 'second', tab: DrawerTab): OpenSheets {
+  const other = place === 'first' ? open.second : open.first;
+  if (other === undefined) return { first: tab };
+  const kept = other === tab ? open[place] : other;
+  if (kept === undefined) return { first: tab };
+  return place === 'first' ? { first: tab, second: kept } : { first: kept, second: tab };
+}

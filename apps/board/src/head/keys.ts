@@ -1,0 +1,32 @@
+/** The keys of the board, by where they work, for the sheet of keys. */
+export const KEYS = [
+  {
+    where: 'Anywhere',
+    keys: [
+      { press: 'Ctrl or Cmd + Z', does: 'undo one’s own last step' },
+      { press: 'Shift + Ctrl or Cmd + Z', does: 'do it again' },
+      { press: '?', does: 'this sheet' },
+    ],
+  },
+  {
+    where: 'On the drawing',
+    keys: [
+      { press: 'hold B', does: 'see the plan as it was before the change' },
+      { press: 'F', does: 'hide all findings, or show them' },
+      { press: '0', does: 'show the whole site' },
+      { press: 'arrow keys', does: 'move the chosen part a metre, with Shift ten' },
+      { press: 'Escape', does: 'put a drag back without a trace' },
+    ],
+  },
+  {
+    where: 'In the round',
+    keys: [
+      { press: '↑ ↓', does: 'go from hole to hole' },
+      { press: 'Enter or Space', does: 'pick a hole up, then put it down' },
+      { press: '↑ ↓ while it is held', does: 'move it, with what that does shown at once' },
+      { press: 'Escape', does: 'leave it where it was' },
+      { press: 'Delete', does: 'take the hole out to the spare tray' },
+      { press: 'Alt while dragging', does: 'swap with the hole under the pointer' },
+    ],
+  },
+] as const;
