@@ -115,7 +115,7 @@ export const EAST_NINE: readonly LaidHole[] = [
     name: 'Juniper',
     back: [640, 598],
     middle: [665, 612],
-    forward: [708, 615],
+    forward: [703, 631],
     turns: [[872, 684]],
     green: [1026, 650],
     oval: [29, 24],
