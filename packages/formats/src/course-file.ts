@@ -2,8 +2,8 @@ import { isFields, LIMITS, type Plan, parsePlan } from '@loopwright/model';
 import { coursesOf } from './course/courses.ts';
 import { planOfCourse } from './course/plan-of-course.ts';
 import { sortedElements } from './course/sorted-elements.ts';
-import { axisOrderOf, isAcrossTheDateLine, onGridOnly, swapped } from './geojson/axis-order.ts';
-import { type Element, withPositions } from './geojson/element.ts';
+import { axisOrderOf, isAcrossTheDateLine, isOnGrid, swapped } from './geojson/axis-order.ts';
+import { type Element, keepingPositions, withPositions } from './geojson/element.ts';
 import { readElements } from './geojson/read-elements.ts';
 import { readJsonText } from './json-text.ts';
 import { counted, type Note, type NoteBook, noteBook } from './note.ts';
@@ -89,7 +89,7 @@ function placedOnEarth(elements: readonly Element[], notes: NoteBook): Placed {
   if (turned)
     notes.add(
       order.because === 'range'
-        ? 'Positions are written latitude first: turned round to longitude first.'
+        ? 'Positions are written latitude first: turned round to longitude first. Check the place.'
         : 'Positions seem to be written latitude first, since the lengths then fit the pars: turned round. Check the place.',
     );
   const read = turned ? elements.map((element) => withPositions(element, swapped)) : elements;
@@ -98,7 +98,7 @@ function placedOnEarth(elements: readonly Element[], notes: NoteBook): Placed {
       kind: 'unreadable',
       why: 'This course runs across the 180° meridian, where the grid used here is cut: it cannot be placed.',
     };
-  const { elements: kept, lost } = onGridOnly(read);
-  if (lost > 0) notes.add(`${counted(lost, 'position')} that lie nowhere on the grid left out.`);
+  const { elements: kept, lost } = keepingPositions(read, isOnGrid);
+  if (lost > 0) notes.add(`Left out, since they lie nowhere on the grid: ${counted(lost, 'position')}.`);
   return { kind: 'placed', elements: kept };
 }

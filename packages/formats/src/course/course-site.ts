@@ -27,8 +27,9 @@ export function courseSite(land: Land, inPlay: readonly HoleInHand[], notes: Not
   const [first, last] = [inPlay[0], inPlay.at(-1)];
   const bases =
     first && last ? siteBases(clubhouses, { firstTee: teeOf(first), lastGreen: endOf(last) }, plane.toSite, notes) : [];
-  const others = sorted.boundaries.filter((boundary) => !course.boundaries.includes(boundary)).length;
-  if (others > 0) notes.add(`${counted(others, 'course outline')} without holes of this course left out.`, 'Boundary');
+  const others = sorted.boundaries.length;
+  if (others > 0)
+    notes.add(`Left out, without a hole of this course: ${counted(others, 'course outline')}.`, 'Boundary');
   const boundary = siteBoundary(course.boundaries, plane.toSite, notes);
   return {
     name: course.name.slice(0, LIMITS.name),
@@ -45,7 +46,7 @@ export function courseSite(land: Land, inPlay: readonly HoleInHand[], notes: Not
 function thingsOf({ sorted, around, tees, spareGreens }: Land, notes: NoteBook): readonly FeatureInHand[] {
   const near = sorted.features.filter(({ element }) => around.includes(element));
   const far = sorted.features.length - near.length;
-  if (far > 0) notes.add(`${counted(far, 'feature')} more than ${SURROUNDINGS} m from the course left out.`);
+  if (far > 0) notes.add(`Left out, more than ${SURROUNDINGS} m from the course: ${counted(far, 'feature')}.`);
   if (tees.length > 0)
     notes.add(
       `${counted(tees.length, 'tee area')} drawn as ground; each hole has one tee, where its mapped line starts.`,

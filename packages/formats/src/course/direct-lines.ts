@@ -15,6 +15,8 @@ export function distanceToNearest(at: SitePoint, areas: readonly Ring[]): number
 
 /** A line starts on its tee when it starts within this of one (m). */
 const AT_A_TEE = 40;
+/** Only a line that starts within this of a green can have been drawn from there (m). */
+const AT_A_GREEN = 60;
 /** Without tees on the map: how much nearer to a green a line must start than end to be turned round (m). */
 const CLEARLY_NEARER = 30;
 
@@ -31,11 +33,11 @@ export function directed(
     const [start, end] = [teeOf(hole), endOf(hole)];
     const greens = { atStart: distanceToNearest(start, areas.greens), atEnd: distanceToNearest(end, areas.greens) };
     const tees = { atStart: distanceToNearest(start, areas.tees), atEnd: distanceToNearest(end, areas.tees) };
-    const isBackwards =
+    const looksBackwards =
       areas.tees.length === 0
         ? greens.atStart + CLEARLY_NEARER < greens.atEnd
         : greens.atStart < greens.atEnd && tees.atEnd < tees.atStart;
-    if (isBackwards) {
+    if (looksBackwards && greens.atStart <= AT_A_GREEN) {
       notes.add('The line was drawn from green to tee: turned round.', nameOf(hole));
       return { ...hole, line: hole.line.toReversed() };
     }

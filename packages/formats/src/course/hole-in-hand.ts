@@ -11,7 +11,8 @@ export interface HoleInHand {
 
 /** How notes call it. */
 export function nameOf(hole: HoleInHand): string {
-  if (hole.mapped) return `Hole ${hole.mapped.group}${hole.mapped.number}`;
+  if (hole.mapped?.from === 'ref' && hole.tags.ref) return `Hole ${hole.tags.ref}`;
+  if (hole.mapped) return `Hole ${hole.mapped.number}`;
   return hole.tags.name ? `Hole '${hole.tags.name}'` : 'A hole without a number';
 }
 

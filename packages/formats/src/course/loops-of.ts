@@ -52,10 +52,11 @@ function ninesOf({ holes }: NumberedGroup): readonly { readonly holes: readonly 
 }
 
 function nameOf(group: string, index: number, ofGroup: number, total: number): string {
-  if (total === 1) return group === '' ? 'Round' : group;
+  const title = group.length > 1 ? group.charAt(0) + group.slice(1).toLowerCase() : group;
+  if (total === 1) return group === '' ? 'Round' : title;
   const part = ofGroup === 2 ? (index === 0 ? 'Out' : 'In') : String.fromCharCode(65 + index);
   if (group === '') return part;
-  return ofGroup === 1 ? group : `${group} ${part.toLowerCase()}`;
+  return ofGroup === 1 ? title : `${title} ${part.toLowerCase()}`;
 }
 
 /** Two loops make a round; three make three (A + B, B + C, C + A); more are paired in order. */

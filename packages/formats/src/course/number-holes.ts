@@ -94,7 +94,8 @@ function fillGaps(byNumber: Map<number, HoleInHand>, loose: readonly HoleInHand[
     if (!best) return;
     byNumber.set(number, best);
     left = left.filter((hole) => hole !== best);
-    notes.add(`Without a number of its own, by its place: taken as hole ${number}.`, nameOf(best));
+    const why = best.mapped ? "Its number is another hole's too" : 'It has no number';
+    notes.add(`${why}: by its place it was taken as hole ${number}.`, nameOf(best));
   }
 }
 

@@ -13,6 +13,7 @@ import { BACK_TEES, routingOf } from './routing-of.ts';
 import type { SortedElements } from './sorted-elements.ts';
 import { surroundingsOf } from './surroundings.ts';
 import { takeHoles } from './take-holes.ts';
+import { withinReach } from './within-reach.ts';
 
 /** From this share on the grid's scale at a hole differs enough from the origin's to be told. */
 const SCALE_TOLD = 1e-5;
@@ -23,12 +24,13 @@ const SCALE_TOLD = 1e-5;
  * Cost: O(vertices near the course), plus holes × greens.
  */
 export function planOfCourse(
-  course: CourseElements,
-  sorted: SortedElements,
+  chosen: CourseElements,
+  all: SortedElements,
   before: readonly Note[],
 ): { readonly plan: Plan; readonly notes: readonly Note[] } {
   const notes = noteBook(before);
-  const around = surroundingsOf(course.holes, course.boundaries);
+  const { course, sorted, centre } = withinReach(chosen, all, notes);
+  const around = surroundingsOf(centre, course);
   const plane = sitePlaneAt(around.middle);
   tellPlace(plane, notes);
   tellScale(course, plane, notes);
@@ -39,8 +41,8 @@ export function planOfCourse(
   const holes = directed(taken.holes, areas, notes);
   const far = directed(taken.far, areas, notes);
   const inRounds = loopsOf(numberedHoles(holes, notes), notes);
-  const all = [...holes, ...far];
-  const finished = withGreens(all, areas.greens, notes);
+  const inHand = [...holes, ...far];
+  const finished = withGreens(inHand, areas.greens, notes);
   const own = new Set(finished.map(({ outline }) => outline));
   const site = courseSite(
     { course, sorted, around, plane, tees, spareGreens: greens.filter((_, index) => !own.has(index)) },
@@ -48,7 +50,7 @@ export function planOfCourse(
     notes,
   );
   const loops = { ...inRounds, spare: [...inRounds.spare, ...far] };
-  const routing = routingOf(loops, finishedBy(all, finished), site.bases[0], notes);
+  const routing = routingOf(loops, finishedBy(inHand, finished), site.bases[0], notes);
   const plan: Plan = {
     loopwright: 1,
     site,

@@ -38,8 +38,8 @@ export function siteFeatures(things: readonly FeatureInHand[], toSite: ToSite, n
     notes.add(
       `${counted(thinned.count, 'outline or line', 'outlines and lines')} of more than ${LIMITS.ringPoints} points drawn with fewer, at most ${thinned.within.toFixed(1)} m off.`,
     );
-  if (nothing > 0) notes.add(`${counted(nothing, 'mapped thing')} without extent left out.`);
-  if (tooMany > 0) notes.add(`${counted(tooMany, 'feature')} left out: a board takes ${LIMITS.features}.`);
+  if (nothing > 0) notes.add(`Left out for want of extent: ${counted(nothing, 'mapped thing')}.`);
+  if (tooMany > 0) notes.add(`Left out, since a board takes ${LIMITS.features}: ${counted(tooMany, 'feature')}.`);
   return features;
 }
 

@@ -45,7 +45,7 @@ export function sortedElements(elements: readonly Element[], notes: NoteBook): S
       else leave(`${kind.is} not drawn as an area`);
     }
   }
-  for (const [what, count] of left) notes.add(`${counted(count, what, pluralOf(what))} left out.`);
+  for (const [what, count] of left) notes.add(`Left out: ${counted(count, what, pluralOf(what))}.`);
   return sorted;
 }
 

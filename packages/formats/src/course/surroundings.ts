@@ -1,6 +1,5 @@
 import type { Element, LonLat } from '../geojson/element.ts';
 import { runsOf } from '../geojson/element.ts';
-import { median } from '../median.ts';
 import { middleOf, roughDistance } from './courses.ts';
 
 /** What lies farther than this from a course's holes and boundary does not concern it (m). */
@@ -13,8 +12,11 @@ export interface Surroundings {
   includes(element: Element): boolean;
 }
 
-export function surroundingsOf(holes: readonly Element[], boundaries: readonly Element[]): Surroundings {
-  const near = nearOnes(holes);
+export function surroundingsOf(
+  centre: LonLat,
+  { holes, boundaries }: { readonly holes: readonly Element[]; readonly boundaries: readonly Element[] },
+): Surroundings {
+  const near = holes.filter((hole) => roughDistance(middleOf(hole), centre) <= STRAY);
   const ofHoles = boxOf(near);
   const box = boxOf([...near, ...boundaries]);
   const middle = { lon: (ofHoles.west + ofHoles.east) / 2, lat: (ofHoles.south + ofHoles.north) / 2 };
@@ -32,12 +34,6 @@ export function surroundingsOf(holes: readonly Element[], boundaries: readonly E
 
 /** A hole farther than this from the middle of a course does not move its plane (m). */
 const STRAY = 5_000;
-
-function nearOnes(holes: readonly Element[]): readonly Element[] {
-  const middles = holes.map(middleOf);
-  const centre = { lon: median(middles.map(({ lon }) => lon)), lat: median(middles.map(({ lat }) => lat)) };
-  return holes.filter((hole) => roughDistance(middleOf(hole), centre) <= STRAY);
-}
 
 export interface LonLatBox {
   readonly west: number;

@@ -1,11 +1,11 @@
 import { boundsOf, distanceBetween, polylineLength } from '@loopwright/geometry';
 import type { SitePoint } from '@loopwright/model';
 import type { Element, LonLat } from '../geojson/element.ts';
-import { median } from '../median.ts';
-import { counted, type NoteBook } from '../note.ts';
+import type { NoteBook } from '../note.ts';
 import { type HoleInHand, nameOf } from './hole-in-hand.ts';
 import { joinedPieces } from './hole-line.ts';
 import { mappedNumber } from './hole-number.ts';
+import { mostCentral } from './most-central.ts';
 
 /** Ends of two lines within this are the same place (m). */
 const SAME_PLACE = 1;
@@ -13,9 +13,8 @@ const SAME_PLACE = 1;
 const GAP = 2;
 /** A line shorter than this is no hole (m). */
 const SHORTEST = 10;
-/** Beyond this from the middle of the others a hole is set aside (m); beyond the second it is left out. */
+/** Beyond this from the most central hole a hole is set aside (m). */
 const FAR = 3_000;
-const TOO_FAR = 30_000;
 
 export interface TakenHoles {
   readonly holes: readonly HoleInHand[];
@@ -102,19 +101,15 @@ function isSameLine(a: readonly SitePoint[], b: readonly SitePoint[]): boolean {
 }
 
 function apartFromFar(holes: readonly HoleInHand[], notes: NoteBook): TakenHoles {
-  const middles = holes.map(({ line }) => {
-    const { minX, minY, maxX, maxY } = boundsOf(line);
-    return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
-  });
-  const middle = { x: median(middles.map(({ x }) => x)), y: median(middles.map(({ y }) => y)) };
-  const off = middles.map((at) => distanceBetween(at, middle));
-  const within = (least: number, most: number) => holes.filter((_, index) => inRange(off[index] ?? 0, least, most));
-  const far = within(FAR, TOO_FAR);
-  const lost = within(TOO_FAR, Number.POSITIVE_INFINITY);
+  const middle = mostCentral(holes.map(middleOnSite), distanceBetween);
+  const isFar = (hole: HoleInHand) => middle !== undefined && distanceBetween(middleOnSite(hole), middle) > FAR;
+  const far = holes.filter(isFar);
   for (const hole of far)
     notes.add('It lies kilometres from the other holes: it is in the spare tray. Check its place.', nameOf(hole));
-  if (lost.length > 0) notes.add(`${counted(lost.length, 'hole')} more than 30 km from the others left out.`);
-  return { holes: within(-1, FAR), far };
+  return { holes: holes.filter((hole) => !isFar(hole)), far };
 }
 
-const inRange = (value: number, least: number, most: number) => value > least && value <= most;
+function middleOnSite({ line }: HoleInHand): SitePoint {
+  const { minX, minY, maxX, maxY } = boundsOf(line);
+  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+}

@@ -60,30 +60,6 @@ export function isAcrossTheDateLine(elements: readonly Element[]): boolean {
   return lons.some((lon) => lon > 179) && lons.some((lon) => lon < -179);
 }
 
-/** The elements without positions that lie off the grid; elements that have none left are gone. */
-export function onGridOnly(elements: readonly Element[]): {
-  readonly elements: readonly Element[];
-  readonly lost: number;
-} {
-  let lost = 0;
-  const run = (positions: readonly LonLat[]) => {
-    const kept = positions.filter(isOnGrid);
-    lost += positions.length - kept.length;
-    return kept;
-  };
-  const kept = elements.flatMap((element): readonly Element[] => {
-    const { shape } = element;
-    if (shape.type === 'point') return run([shape.at]).length === 1 ? [element] : [];
-    if (shape.type === 'line') {
-      const pieces = shape.pieces.map(run).filter((piece) => piece.length >= 2);
-      return pieces.length > 0 ? [{ ...element, shape: { type: 'line', pieces } }] : [];
-    }
-    const parts = shape.parts.map((rings) => rings.map(run)).filter(([outer]) => (outer?.length ?? 0) >= 3);
-    return parts.length > 0 ? [{ ...element, shape: { type: 'area', parts } }] : [];
-  });
-  return { elements: kept, lost };
-}
-
 function whyUnplaced(positions: readonly LonLat[]): string {
   const isOnEarth = positions.every(({ lon, lat }) => Math.abs(lon) <= 180 && Math.abs(lat) <= 90);
   return isOnEarth

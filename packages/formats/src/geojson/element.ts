@@ -34,3 +34,27 @@ export function withPositions(element: Element, change: (position: LonLat) => Lo
   if (shape.type === 'line') return { ...element, shape: { type: 'line', pieces: shape.pieces.map(run) } };
   return { ...element, shape: { type: 'area', parts: shape.parts.map((rings) => rings.map(run)) } };
 }
+
+/** The elements with only the positions that `keeps` accepts; elements that have too few left are gone. */
+export function keepingPositions(
+  elements: readonly Element[],
+  keeps: (position: LonLat) => boolean,
+): { readonly elements: readonly Element[]; readonly lost: number } {
+  let lost = 0;
+  const run = (positions: readonly LonLat[]) => {
+    const kept = positions.filter(keeps);
+    lost += positions.length - kept.length;
+    return kept.length === positions.length ? positions : kept;
+  };
+  const kept = elements.flatMap((element): readonly Element[] => {
+    const { shape } = element;
+    if (shape.type === 'point') return run([shape.at]).length === 1 ? [element] : [];
+    if (shape.type === 'line') {
+      const pieces = shape.pieces.map(run).filter((piece) => piece.length >= 2);
+      return pieces.length > 0 ? [{ ...element, shape: { type: 'line', pieces } }] : [];
+    }
+    const parts = shape.parts.map((rings) => rings.map(run)).filter(([outer]) => (outer?.length ?? 0) >= 3);
+    return parts.length > 0 ? [{ ...element, shape: { type: 'area', parts } }] : [];
+  });
+  return { elements: kept, lost };
+}

@@ -121,13 +121,12 @@ function readShape(type: unknown, coordinates: unknown, counts: PositionCounts):
 }
 
 function tell({ counts, empty, strange }: Reading, notes: NoteBook): void {
-  if (empty > 0) notes.add(`${counted(empty, 'thing')} without a usable geometry left out.`);
-  if (strange > 0) notes.add(`${counted(strange, 'entry', 'entries')} that are no GeoJSON left out.`);
+  if (empty > 0) notes.add(`Left out for want of a usable geometry: ${counted(empty, 'thing')}.`);
+  if (strange > 0) notes.add(`Left out as no GeoJSON: ${counted(strange, 'entry', 'entries')}.`);
   if (counts.unreadable > 0)
-    notes.add(`${counted(counts.unreadable, 'position')} without two finite numbers left out.`);
+    notes.add(`Left out for want of two finite numbers: ${counted(counts.unreadable, 'position')}.`);
   if (counts.heights > 0)
-    notes.add(
-      `Heights came with ${counted(counts.heights, 'position')} and were left out: the board has no ground yet.`,
-    );
-  if (counts.openRings > 0) notes.add(`${counted(counts.openRings, 'outline')} not closed in the file: closed.`);
+    notes.add(`Heights left out, since the board has no ground yet: at ${counted(counts.heights, 'position')}.`);
+  if (counts.openRings > 0)
+    notes.add(`Closed, since the file leaves it open: ${counted(counts.openRings, 'outline')}.`);
 }

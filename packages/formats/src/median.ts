@@ -1,5 +1,0 @@
-/** The middle one of some numbers, by size; the upper of two; 0 of none. */
-export function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
-}
