@@ -186,7 +186,7 @@ export type FindingPlace =
   /** No single place: a run of pars, a direction. */
   | { readonly type: 'round' };
 
-export type FindingUnit = 'm' | 'deg' | 'holes' | 'share' | 'min' | 'sectors' | 'pairs' | 'crossings';
+export type FindingUnit = 'm' | 'deg' | 'holes' | 'share' | 'min' | 'sectors' | 'pairs' | 'crossings' | 'strokes';
 
 /**
  * One thing the analysis noticed. Its sentence is made by `@loopwright/analysis/wording`,

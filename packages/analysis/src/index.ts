@@ -9,6 +9,8 @@ export { likelyPar, parsByLength } from './card/par-by-length.ts';
 export type { ParRange, ParTable } from './card/par-table.ts';
 export { PAR_TABLE_METRES, PAR_TABLE_YARDS } from './card/par-table.ts';
 export { playedLength } from './card/rose.ts';
+export { tangent } from './clearance/limits.ts';
+export { shotFans } from './clearance/shots.ts';
 export type {
   Analysis,
   Bend,
@@ -34,6 +36,8 @@ export type { DispositionState } from './findings/disposition-of.ts';
 export { dispositionOf } from './findings/disposition-of.ts';
 export type { FrameAnalysis } from './open-analysis.ts';
 export { openAnalysis } from './open-analysis.ts';
+export type { OneGroupHole, QueueWait } from './rhythm/queue-wait.ts';
+export { queueWaits } from './rhythm/queue-wait.ts';
 export { compareAnalyses } from './ripple/compare-analyses.ts';
 export type { FigureChange, FindingChange, Ripple } from './ripple/ripple.ts';
 export { steadyRipple } from './ripple/steady-ripple.ts';

@@ -1,5 +1,6 @@
 import type { Plan, Routing, RoutingId } from '@loopwright/model';
 import { numberHoles } from '@loopwright/model';
+import { checkDirection } from './direction/check-direction.ts';
 import type { Analysis, Finding } from './figures.ts';
 import { sortFindings } from './findings/sort-findings.ts';
 import { openBoardInputs } from './incremental/board-inputs.ts';
@@ -8,6 +9,7 @@ import { openHoleStage } from './incremental/hole-stage.ts';
 import { openPairStage } from './incremental/pair-stage.ts';
 import { openTotalStage } from './incremental/total-stage.ts';
 import { openWalkStage } from './incremental/walk-stage.ts';
+import { checkRhythm } from './rhythm/check-rhythm.ts';
 import type { RoundContext } from './round-context.ts';
 import { checkWalks } from './walk/check-walks.ts';
 
@@ -25,7 +27,11 @@ export interface FrameAnalysis {
 }
 
 /** Checks of the round as a whole, each run anew: they are cheap and depend on every hole. */
-const ROUND_CHECKS: readonly ((context: RoundContext) => readonly Finding[])[] = [checkWalks];
+const ROUND_CHECKS: readonly ((context: RoundContext) => readonly Finding[])[] = [
+  checkWalks,
+  checkDirection,
+  checkRhythm,
+];
 
 /**
  * The analysis that runs in the frame, with an empty memory of its own. Pure but for that memory; remembers the last
@@ -64,7 +70,7 @@ export function openAnalysis(): FrameAnalysis {
       };
       const findings = [
         ...pairsOf(routing, order, holes, board),
-        ...featuresOf(order, holes, board),
+        ...featuresOf(plan, order, holes, board),
         ...walked.findings,
         ...ROUND_CHECKS.flatMap((check) => check(context)),
       ];

@@ -1,17 +1,9 @@
-import { type Box, boundsOf, distanceBetween, grown, unitVector } from '@loopwright/geometry';
+import { type Box, boundsOf, grown } from '@loopwright/geometry';
 import type { Green, HoleId, RelationKind, SitePoint } from '@loopwright/model';
 import type { HoleFigures } from '../figures.ts';
+import { type Leg, legsOf } from './legs.ts';
 import type { ClearanceLimits } from './limits.ts';
 import { longestTee, type Shot, shotsOf } from './shots.ts';
-
-/** A straight piece of a line of play. */
-export interface Leg {
-  readonly a: SitePoint;
-  readonly towards: SitePoint;
-  readonly length: number;
-  /** Metres from the tee to its start. */
-  readonly before: number;
-}
 
 /** What a hole puts in danger, and the ground its balls may reach: all that a check between two holes needs. */
 export interface HoleReach {
@@ -58,22 +50,6 @@ export function holeReach(figures: HoleFigures, limits: ClearanceLimits): HoleRe
     near: grown(box, limits.farthest),
     fanBox: boundsOf([...centreline, ...shots.flatMap((shot) => fanCorners(shot, limits.outer))]),
   };
-}
-
-/** The straight pieces of a line; pieces of no length are left out. */
-export function legsOf(line: readonly SitePoint[]): readonly Leg[] {
-  const legs: Leg[] = [];
-  let before = 0;
-  for (let i = 1; i < line.length; i++) {
-    const a = line[i - 1];
-    const b = line[i];
-    const towards = a && b && unitVector(a, b);
-    if (!towards) continue;
-    const length = distanceBetween(a, b);
-    legs.push({ a, towards, length, before });
-    before += length;
-  }
-  return legs;
 }
 
 /** A triangle around a fan. */

@@ -1,6 +1,7 @@
 import { roundedCosine, roundedSine } from '@loopwright/geometry';
 import type { Settings } from '@loopwright/model';
 import { farthestOf, type Tier, tiersOf } from '../findings/tier.ts';
+import { type AlongsideRule, alongsideRule } from './alongside.ts';
 
 /** The limits of clearance in the form the checks use, worked out once for a board's settings. */
 export interface ClearanceLimits {
@@ -18,10 +19,10 @@ export interface ClearanceLimits {
   readonly fanTee: FanTiers;
   readonly fanGreen: FanTiers;
   readonly fanNext: FanTiers;
-  /** Tangents of the fan's angles, and the cosine within which headings count as agreeing. */
+  /** Tangents of the fan's angles. */
   readonly inner: number;
   readonly outer: number;
-  readonly alongside: number;
+  readonly alongside: AlongsideRule;
   /** No limit between two holes reaches further, apart from their fans. */
   readonly farthest: number;
 }
@@ -60,7 +61,7 @@ export function clearanceLimits(settings: Settings): ClearanceLimits {
     fanNext: fanTiers(tiersOf('fan-next', settings)),
     inner: tangent(settings['fan-inner-angle']),
     outer: tangent(settings['fan-outer-angle']),
-    alongside: roundedCosine(settings['spacing-angle']),
+    alongside: alongsideRule(settings),
     farthest,
   };
 }

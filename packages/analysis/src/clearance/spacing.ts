@@ -1,107 +1,10 @@
-import { type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
 import { type Tier, tierUnder } from '../findings/tier.ts';
+import { alongside } from './alongside.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
-import { type HoleReach, type Leg, states } from './hole-reach.ts';
+import { type HoleReach, states } from './hole-reach.ts';
 import type { ClearanceLimits } from './limits.ts';
 import type { PairRelation } from './pair-relation.ts';
-
-/** Metres between the places where the spacing is taken. */
-const STEP = 10;
-
-/** Holes further apart than this do not lie beside each other: the widest spacing of the calibration was 148 m. */
-const WIDEST = 150;
-
-export interface Alongside {
-  /** Middle value of the distances, metres to the millimetre. */
-  readonly spacing: number;
-  /** How far they run beside each other, metres. */
-  readonly stretch: number;
-  readonly opposed: boolean;
-  /** Where they come closest. */
-  readonly places: readonly [SitePoint, SitePoint];
-}
-
-/**
- * Two holes that run beside each other, if they do.
- *
- * Every 10 m of the first line, from where its tee is left behind, the nearest place of the second is taken where
- * the headings agree, or oppose, within the angle and the second line really passes beside it. They lie alongside
- * when that holds for the stretch asked for.
- *
- * Cost: one look at the second hole's legs every 10 m.
- * Source: the measure the limits were calibrated with, on 31 mapped courses.
- */
-export function alongside(first: HoleReach, second: HoleReach, limits: ClearanceLimits): Alongside | undefined {
-  if (!someLegsAgree(first.legs, second.legs, limits.alongside)) return undefined;
-  const offTee = limits.settings['spacing-off-tee'];
-  const distances: number[] = [];
-  let opposed = 0;
-  let closest: { readonly apart: number; readonly places: readonly [SitePoint, SitePoint] } | undefined;
-  for (const leg of first.legs) {
-    for (let on = firstStep(leg, offTee); on < leg.length; on += STEP) {
-      const at = { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on };
-      const beside = besideLine(at, leg.towards, second.legs, limits.alongside, offTee);
-      if (!beside) continue;
-      distances.push(beside.apart);
-      opposed += beside.opposed ? 1 : -1;
-      if (!closest || beside.apart < closest.apart) closest = { apart: beside.apart, places: [at, beside.at] };
-    }
-  }
-  const stretch = distances.length * STEP;
-  if (!closest || stretch < limits.settings['spacing-stretch']) return undefined;
-  return { spacing: middleOf(distances), stretch, opposed: opposed > 0, places: closest.places };
-}
-
-/** Steps are counted from the tee, so that a turn point moved along its leg moves none of them. */
-function firstStep(leg: Leg, offTee: number): number {
-  const from = Math.max(leg.before, offTee);
-  return Math.ceil(from / STEP) * STEP - leg.before;
-}
-
-function someLegsAgree(first: readonly Leg[], second: readonly Leg[], cosine: number): boolean {
-  for (const a of first) {
-    for (const b of second) {
-      if (Math.abs(a.towards.x * b.towards.x + a.towards.y * b.towards.y) >= cosine) return true;
-    }
-  }
-  return false;
-}
-
-interface Beside {
-  readonly apart: number;
-  readonly at: SitePoint;
-  readonly opposed: boolean;
-}
-
-function besideLine(
-  at: SitePoint,
-  towards: SitePoint,
-  legs: readonly Leg[],
-  cosine: number,
-  offTee: number,
-): Beside | undefined {
-  let best: Beside | undefined;
-  for (const leg of legs) {
-    const agree = towards.x * leg.towards.x + towards.y * leg.towards.y;
-    if (Math.abs(agree) < cosine) continue;
-    const dx = at.x - leg.a.x;
-    const dy = at.y - leg.a.y;
-    const on = dx * leg.towards.x + dy * leg.towards.y;
-    if (on < 0 || on > leg.length || leg.before + on < offTee) continue;
-    const apart = Math.abs(dx * leg.towards.y - dy * leg.towards.x);
-    if (apart > WIDEST || (best && apart >= best.apart)) continue;
-    best = { apart, at: { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on }, opposed: agree < 0 };
-  }
-  return best;
-}
-
-function middleOf(distances: readonly number[]): number {
-  const sorted = distances.toSorted((a, b) => a - b);
-  const upper = sorted[sorted.length >> 1] ?? 0;
-  const lower = sorted[(sorted.length - 1) >> 1] ?? upper;
-  return toMillimetre((upper + lower) / 2);
-}
 
 /**
  * Holes alongside with too little between them. Consecutive holes have limits of their own; opposed play is worse
@@ -113,7 +16,7 @@ export function checkSpacing(
   relation: PairRelation,
   limits: ClearanceLimits,
 ): readonly Finding[] {
-  const found = alongside(first, second, limits);
+  const found = alongside(first, second, limits.alongside);
   if (!found) return [];
   const tiers = relation === 'next' ? limits.spacingNext : limits.spacing;
   const extra = found.opposed ? limits.settings['spacing-opposed-extra'] : 0;

@@ -121,12 +121,19 @@ export const ROUND_SETTINGS = {
     unit: 'min',
     most: 60,
   },
-  'weak-holes-mention': {
+  'weak-together-mention': {
     ...PRACTICE,
-    label: 'Weak holes at the start or finish of a loop, or in a row, this many or more',
-    default: 1,
+    label: 'Weak holes in a row, this many or more',
+    default: 2,
     unit: 'count',
     most: 9,
+  },
+  'weak-place-mention': {
+    ...PRACTICE,
+    label: 'A weak hole among so many at the start or finish of a loop',
+    default: 1,
+    unit: 'count',
+    most: 4,
     source: 'common practice, no source: a round is remembered by its first and last holes',
   },
   'keepers-mention': {

@@ -1,0 +1,38 @@
+import { distanceBetween } from '@loopwright/geometry';
+import { type SiteMark, type SitePoint, toMillimetre } from '@loopwright/model';
+import type { Finding, HoleFigures } from '../figures.ts';
+import { onlyTier, roundFinding } from '../findings/round-finding.ts';
+import type { RoundContext } from '../round-context.ts';
+
+/**
+ * Site marks that no hole in play has taken up: no green on a green site, no tee on a tee site, no landing area on
+ * landing ground. Measured: metres to the nearest such part. Source: common practice, no source.
+ */
+export function checkSiteMarks({ plan, order, figures, settings }: RoundContext): readonly Finding[] {
+  const holes = order.flatMap((id) => figures.get(id) ?? []);
+  const tier = onlyTier('mark-taken-up', settings);
+  return plan.site.marks.flatMap((mark) => {
+    const distances = holes.flatMap((hole) => partsFor(mark.kind, hole)).map((at) => distanceBetween(mark.at, at));
+    const measured = toMillimetre(Math.min(...distances));
+    if (distances.length === 0 || measured <= tier.limit) return [];
+    return [
+      roundFinding({
+        code: 'mark-unused',
+        holes: [],
+        about: mark.id,
+        measured,
+        tier,
+        unit: 'm',
+        worse: 'more',
+        place: { type: 'point', at: mark.at },
+        detail: { mark: mark.kind, verdict: mark.verdict, ...(mark.note !== undefined && { note: mark.note }) },
+      }),
+    ];
+  });
+}
+
+function partsFor(kind: SiteMark['kind'], { tees, centreline }: HoleFigures): readonly SitePoint[] {
+  if (kind === 'green site') return centreline.slice(-1);
+  if (kind === 'tee site') return tees.map(({ at }) => at);
+  return tees.flatMap(({ landingAreas }) => landingAreas);
+}
