@@ -1,0 +1,83 @@
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { openAccess } from './access/access.ts';
+import { machineChance } from './access/secrets.ts';
+import { buildServer, type LoopwrightServer } from './build-server.ts';
+import { systemClock } from './clock.ts';
+import { demoBoard } from './demo/demo-board.ts';
+import { type Environment, readEnvironment } from './environment.ts';
+import { SERVER_LIMITS } from './limits.ts';
+import { jsonLog, reasonOf } from './log.ts';
+import type { ServerPorts } from './ports.ts';
+import { openFileBlobs } from './storage/blobs.ts';
+import { openSqliteStore } from './storage/sqlite.ts';
+
+const say = (line: string) => process.stdout.write(`${line}\n`);
+
+function stop(sentence: string): never {
+  process.stderr.write(`${sentence}\n`);
+  process.exit(1);
+}
+
+async function openPorts({ dataDirectory, publicUrl }: Environment): Promise<ServerPorts> {
+  await mkdir(dataDirectory, { recursive: true });
+  const store = await openSqliteStore(join(dataDirectory, 'loopwright.sqlite'));
+  const blobs = await openFileBlobs(join(dataDirectory, 'blobs'));
+  return {
+    store,
+    blobs,
+    access: openAccess({ store, clock: systemClock, chance: machineChance }),
+    clock: systemClock,
+    log: jsonLog((line) => process.stderr.write(line), systemClock.now),
+    limits: SERVER_LIMITS,
+    pageDirectory: fileURLToPath(new URL('../../board/dist', import.meta.url)),
+    ...(publicUrl === undefined ? {} : { publicUrl }),
+  };
+}
+
+/** Listens, or says in one sentence why not. */
+async function listen(server: LoopwrightServer, { host, port }: Environment): Promise<number> {
+  try {
+    await server.http.listen({ host, port });
+  } catch (failure) {
+    await server.close();
+    const busy = failure instanceof Error && 'code' in failure && failure.code === 'EADDRINUSE';
+    if (busy) stop(`Port ${port} is in use: stop what uses it, or choose another, e.g. PORT=${port + 1} npm start.`);
+    stop(`The server cannot listen at ${host}:${port}: ${reasonOf(failure)}`);
+  }
+  const address = server.http.server.address();
+  return typeof address === 'object' && address !== null ? address.port : port;
+}
+
+function closeOnSignals(server: LoopwrightServer): void {
+  const close = () => {
+    say('Closing the boards …');
+    server.close().then(
+      () => process.exit(0),
+      (failure: unknown) => stop(`The server did not close cleanly: ${reasonOf(failure)}`),
+    );
+  };
+  process.once('SIGTERM', close);
+  process.once('SIGINT', close);
+}
+
+async function main(): Promise<void> {
+  const read = readEnvironment(process.env);
+  if (read.kind === 'unusable') stop(read.why);
+  const { environment } = read;
+  const ports = await openPorts(environment).catch((failure: unknown) =>
+    stop(
+      `The boards in ${environment.dataDirectory} cannot be opened: ${reasonOf(failure)}. Choose another place with DATA_DIR.`,
+    ),
+  );
+  const demo = await demoBoard(ports, environment.dataDirectory);
+  const server = await buildServer(ports);
+  const port = await listen(server, environment);
+  closeOnSignals(server);
+  const address = environment.publicUrl ?? `http://localhost:${port}`;
+  say(`Loopwright is running at ${address}`);
+  say(`Demo board: ${address}/b/${demo.board}#${demo.secret}`);
+}
+
+await main();
