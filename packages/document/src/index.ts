@@ -12,3 +12,6 @@ export type {
   UndoResult,
   UnreadField,
 } from './contract.ts';
+export { parseNamedEdit } from './edits/parse-named-edit.ts';
+export type { OpenPlanOptions } from './plan-document.ts';
+export { openPlan } from './plan-document.ts';

@@ -1,1 +1,3 @@
-export {};
+export type { Offer, OpenRoom, Rights, RoomDocument, RoomRules } from './contract.ts';
+export { createPlanState } from './create-plan-state.ts';
+export { openRoom } from './room.ts';

@@ -1,0 +1,119 @@
+import type { Plan } from '@loopwright/model';
+import * as Y from 'yjs';
+import type { EditResult, PlanDocument, Stop, UndoResult, UnreadField } from './contract.ts';
+import type { NamedEdit } from './edits/named-edit.ts';
+import { writesFor } from './edits/writes-for.ts';
+import { openHistory, type TurnedBack } from './history.ts';
+import { layOver, NOTHING_READ, type Reading, unreadOf } from './reading/reading.ts';
+import { type Changes, followChanges, writeTo } from './shared-doc.ts';
+
+/** The plan of one board over a shared document. Only this package knows that it is one. */
+export class SharedPlan implements PlanDocument {
+  /** For the connection; no signature of the package shows it. */
+  readonly doc: Y.Doc;
+  readonly #changes: Changes;
+  readonly #history = openHistory();
+  readonly #listeners = new Set<() => void>();
+  #reading: Reading = NOTHING_READ;
+  /** Readings with a live edit laid over, kept as long as the reading and the edit are in use somewhere. */
+  readonly #laidOver = new WeakMap<Reading, WeakMap<NamedEdit, Reading>>();
+
+  constructor(doc: Y.Doc) {
+    this.doc = doc;
+    this.#changes = followChanges(doc);
+    doc.on('afterTransaction', (transaction: Y.Transaction) => {
+      if (transaction.changed.size > 0) for (const listener of [...this.#listeners]) listener();
+    });
+  }
+
+  read(): Plan {
+    return this.#current().plan;
+  }
+
+  readWith(live: readonly NamedEdit[]): Plan {
+    let reading = this.#current();
+    for (const edit of live) reading = this.#with(reading, edit);
+    return reading.plan;
+  }
+
+  edit(edit: NamedEdit): EditResult {
+    const reading = this.#current();
+    const writes = writesFor(edit, reading);
+    if (typeof writes === 'string') return writes;
+    this.#history.record(edit, writes, reading.cells);
+    writeTo(this.doc, writes);
+    return 'done';
+  }
+
+  undo(): UndoResult {
+    return this.#turnBack(this.#history.undo(this.#current().cells));
+  }
+
+  redo(): UndoResult {
+    return this.#turnBack(this.#history.redo(this.#current().cells));
+  }
+
+  steps() {
+    return this.#history.steps();
+  }
+
+  unread(): readonly UnreadField[] {
+    return [...unreadOf(this.#current().read), ...this.#changes.stray()];
+  }
+
+  onChange(listener: () => void): Stop {
+    // A listener of one's own: the same function may be registered twice and stopped once.
+    const own = () => listener();
+    this.#listeners.add(own);
+    return () => {
+      this.#listeners.delete(own);
+    };
+  }
+
+  state(): Uint8Array {
+    return Y.encodeStateAsUpdate(this.doc);
+  }
+
+  close(): void {
+    this.#listeners.clear();
+    this.doc.destroy();
+  }
+
+  #current(): Reading {
+    this.#reading = layOver(this.#reading, this.#changes.take());
+    return this.#reading;
+  }
+
+  #with(reading: Reading, edit: NamedEdit): Reading {
+    const known = this.#laidOver.get(reading) ?? new WeakMap<NamedEdit, Reading>();
+    this.#laidOver.set(reading, known);
+    const before = known.get(edit);
+    if (before) return before;
+    const writes = writesFor(edit, reading);
+    const after = typeof writes === 'string' ? reading : layOver(reading, writes);
+    known.set(edit, after);
+    return after;
+  }
+
+  #turnBack({ writes, result }: TurnedBack): UndoResult {
+    if (writes.length > 0) writeTo(this.doc, writes);
+    return result;
+  }
+}
+
+export interface OpenPlanOptions {
+  /** This page's number among the board's pages; chosen by chance unless a test needs the same again. */
+  readonly client?: number;
+}
+
+/**
+ * Opens the plan of a board: empty, or from stored bytes.
+ *
+ * @throws Error if the bytes are not a stored document: whoever read them from a file parses first
+ */
+export function openPlan(state?: Uint8Array, options: OpenPlanOptions = {}): PlanDocument {
+  const doc = new Y.Doc();
+  if (options.client !== undefined) doc.clientID = options.client;
+  if (state) Y.applyUpdate(doc, state);
+  return new SharedPlan(doc);
+}

@@ -1,0 +1,100 @@
+import {
+  type Base,
+  type Feature,
+  type ImageLayer,
+  isFields,
+  isId,
+  isOrderKey,
+  LIMITS,
+  type LoopFrame,
+  parseBase,
+  parseFeature,
+  parseImageLayer,
+  parseLoop,
+  parseName,
+  parseRound,
+  parseSiteMark,
+  parseTeeSet,
+  type Round,
+  type SiteMark,
+  type TeeSet,
+} from '@loopwright/model';
+import type { Parts } from '../cells.ts';
+import { frozen } from '../plain-value.ts';
+import { partReader, type Read } from './part-reader.ts';
+
+/** The seat of anything but a hole: its place among its like, or taken away. */
+export type ThingSeat = { readonly in: 'plan' | 'removed'; readonly key: string };
+
+/** An untrusted value as a seat. */
+export function parseThingSeat(value: unknown): ThingSeat | undefined {
+  if (!isFields(value) || !isOrderKey(value.key)) return undefined;
+  return value.in === 'plan' || value.in === 'removed' ? { in: value.in, key: value.key } : undefined;
+}
+
+/** Things without a readable seat come first, in the order of their ids. */
+const UNSEATED: ThingSeat = { in: 'plan', key: 'a0' };
+
+/**
+ * A thing whose parts are named as its fields are. A part that the thing can do without is left out when it cannot be
+ * read; without one it needs, the thing is not shown, and its parts are reported.
+ */
+function thingReader<T extends { readonly id: string }>(
+  fields: readonly string[],
+  parse: (value: unknown) => T | undefined,
+): (group: string, parts: Parts) => Read<T> {
+  return (group, parts) => {
+    const reader = partReader(parts);
+    const id = group.slice(group.lastIndexOf('/') + 1);
+    const isThere = fields.some((field) => (parts.get(field) ?? null) !== null);
+    const seat = reader.take('seat', parseThingSeat) ?? UNSEATED;
+    if (seat.in === 'removed' || !isThere) return { value: undefined, order: seat.key, unread: reader.unread() };
+    const record: Record<string, unknown> = { id };
+    for (const field of fields) {
+      const value = parts.get(field) ?? null;
+      if (value !== null) record[field] = value;
+    }
+    const value = parse(record);
+    const kept: Readonly<Record<string, unknown>> = { ...value };
+    for (const field of fields) if (field in record && !(field in kept)) reader.note(field);
+    return { value: frozen(value), order: seat.key, unread: reader.unread() };
+  };
+}
+
+export const readBase = thingReader<Base>(['name', 'apron', 'footprints'], parseBase);
+export const readMark = thingReader<SiteMark>(['kind', 'at', 'verdict', 'note'], parseSiteMark);
+export const readFeature = thingReader<Feature>(
+  ['kind', 'name', 'geometry', 'allows', 'buffer', 'authority', 'note', 'height'],
+  parseFeature,
+);
+export const readTeeSet = thingReader<TeeSet>(['name', 'player'], parseTeeSet);
+export const readLoop = thingReader<LoopFrame>(['name', 'base'], parseLoop);
+export const readRound = thingReader<Round>(['name', 'loops'], parseRound);
+
+/** An image: which pixels is one decision, where they lie another, how faint a third. */
+export function readImage(group: string, parts: Parts): Read<ImageLayer> {
+  const reader = partReader(parts);
+  const seat = reader.take('seat', parseThingSeat) ?? UNSEATED;
+  const pixels = reader.take('pixels', (value) => (isFields(value) ? value : undefined));
+  if (seat.in === 'removed' || !pixels) return { value: undefined, order: seat.key, unread: reader.unread() };
+  const value = parseImageLayer({
+    ...pixels,
+    id: group,
+    placement: parts.get('placement'),
+    opacity: parts.get('opacity') ?? undefined,
+  });
+  if (!value) reader.note('pixels');
+  return { value: frozen(value), order: seat.key, unread: reader.unread() };
+}
+
+/** A routing without its loops, rounds and holes. */
+export interface RoutingFrame {
+  readonly id: string;
+  readonly name: string;
+  readonly locked: boolean;
+}
+
+export const readRoutingFrame = thingReader<RoutingFrame>(['name', 'locked'], (value) => {
+  if (!isFields(value) || !isId(value.id)) return undefined;
+  return { id: value.id, name: parseName(value.name, LIMITS.name) ?? value.id, locked: value.locked === true };
+});
