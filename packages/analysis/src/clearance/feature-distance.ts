@@ -1,6 +1,5 @@
 import {
   closestOnPolyline,
-  closestOnSegment,
   crossingShares,
   distanceBetween,
   distanceToRing,
@@ -51,14 +50,21 @@ export function eachPiece({ geometry }: Feature, visit: (a: SitePoint, b: SitePo
   }
 }
 
-/** How a line lies to a feature. */
-export interface LineToFeature extends Closest {
-  /** Metres of the line that run inside the feature's area. */
-  readonly over: number;
+/**
+ * Where a line runs over a feature: below 0, the metres of it inside an area; 0 where it crosses a line.
+ * `undefined` where it does not. Cost: legs × pieces, no more than a few products each.
+ */
+export function lineOverFeature(feature: Feature, line: readonly SitePoint[]): Closest | undefined {
+  const crossings = crossingsAlong(feature, line);
+  const over = metresOver(feature, line, crossings);
+  const crossing = crossings[0];
+  if (over === 0 && (crossing === undefined || feature.geometry.type === 'area')) return undefined;
+  const at = pointAlong(line, crossing ?? 0);
+  return { distance: over === 0 ? 0 : -over, first: at, second: at };
 }
 
-/** How near a line comes to a feature, and how much of it runs over it. Cost: legs × pieces. */
-export function lineToFeature(feature: Feature, line: readonly SitePoint[]): LineToFeature | undefined {
+/** How near a line comes to a feature. Cost: legs × pieces. */
+export function lineBesideFeature(feature: Feature, line: readonly SitePoint[]): Closest | undefined {
   let best: Closest | undefined;
   eachPiece(feature, (c, d) => {
     eachLeg(line, (a, b) => {
@@ -66,16 +72,13 @@ export function lineToFeature(feature: Feature, line: readonly SitePoint[]): Lin
       if (!best || apart.distance < best.distance) best = apart;
     });
   });
-  const start = line[0];
-  if (!best || !start) return undefined;
-  const over = metresOver(feature, line);
-  return over > 0 ? { ...best, distance: 0, over } : { ...best, over };
+  return best;
 }
 
-function metresOver(feature: Feature, line: readonly SitePoint[]): number {
+function metresOver(feature: Feature, line: readonly SitePoint[], crossings: readonly number[]): number {
   if (feature.geometry.type !== 'area') return 0;
   const length = polylineLength(line);
-  const cuts = [0, ...crossingsAlong(feature, line), length].sort((a, b) => a - b);
+  const cuts = [0, ...crossings, length];
   let over = 0;
   cuts.forEach((to, i) => {
     const from = cuts[i - 1];
@@ -93,7 +96,7 @@ function crossingsAlong(feature: Feature, line: readonly SitePoint[]): readonly 
       if (shares) found.push(before + shares.first * distanceBetween(a, b));
     });
   });
-  return found;
+  return found.sort((a, b) => a - b);
 }
 
 function eachLeg(line: readonly SitePoint[], visit: (a: SitePoint, b: SitePoint, before: number) => void): void {
@@ -105,14 +108,4 @@ function eachLeg(line: readonly SitePoint[], visit: (a: SitePoint, b: SitePoint,
     visit(a, b, before);
     before += distanceBetween(a, b);
   }
-}
-
-/** The nearest place of a feature's outline, whether inside or out. */
-export function nearestPiece(feature: Feature, place: SitePoint): Closest | undefined {
-  let best: Closest | undefined;
-  eachPiece(feature, (a, b) => {
-    const near = closestOnSegment(place, a, b);
-    if (!best || near.distance < best.distance) best = { distance: near.distance, first: place, second: near.point };
-  });
-  return best;
 }

@@ -11,7 +11,7 @@ import type { FeatureIndex } from '../feature-index.ts';
 import type { Finding, Severity } from '../figures.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import type { Closest } from './closest.ts';
-import { distanceToFeature, lineToFeature } from './feature-distance.ts';
+import { distanceToFeature, featureContains, lineBesideFeature, lineOverFeature } from './feature-distance.ts';
 import type { HoleReach } from './hole-reach.ts';
 import type { ClearanceLimits } from './limits.ts';
 import { checkPublicGround, isPublic } from './public-ground.ts';
@@ -42,9 +42,11 @@ const PEOPLE: ReadonlySet<FeatureKind> = new Set(['building', 'neighbour', 'util
  */
 export function checkHoleFeatures(hole: HoleReach, index: FeatureIndex, limits: ClearanceLimits): readonly Finding[] {
   const { settings } = limits;
-  const near = index.near(grown(hole.fanBox, settings['public-look']));
-  const findings: Finding[] = [...checkPublicGround(hole, near, limits)];
-  for (const feature of near) {
+  const around = index.near(grown(hole.fanBox, settings['public-look']));
+  const findings: Finding[] = [...checkPublicGround(hole, around, limits)];
+  const kept = Math.max(settings['feature-carry'], settings['feature-mow'], settings['feature-build']);
+  const greenRadius = Math.max(hole.green.length, hole.green.width) / 2;
+  for (const feature of index.near(grown(hole.box, Math.max(kept, greenRadius)))) {
     if (isPublic(feature) || feature.kind === 'range') continue;
     if (!feature.allows.carry) findings.push(...checkCarry(hole, feature, settings['feature-carry']));
     if (!feature.allows.mow) findings.push(...checkMow(hole, feature, settings['feature-mow']));
@@ -54,38 +56,34 @@ export function checkHoleFeatures(hole: HoleReach, index: FeatureIndex, limits: 
 }
 
 function checkCarry(hole: HoleReach, feature: Feature, extra: number): readonly Finding[] {
-  const lies = lineToFeature(feature, hole.line);
-  if (!lies) return [];
-  const measured = lies.over > 0 ? -lies.over : lies.distance;
-  return featureFinding(
-    'carry-over-feature',
-    hole.id,
-    feature,
-    { ...lies, distance: measured },
-    'feature-carry',
-    extra,
-  );
+  const over = lineOverFeature(feature, hole.line);
+  // Without a distance to keep, only what lies under the line matters: most features, most of the time.
+  const found = over ?? (feature.buffer + extra > 0 ? lineBesideFeature(feature, hole.line) : undefined);
+  return found ? featureFinding('carry-over-feature', hole.id, feature, found, 'feature-carry', extra) : [];
 }
 
 function checkMow(hole: HoleReach, feature: Feature, extra: number): readonly Finding[] {
-  const nearest = nearestOf(feature, hole.landings);
+  const nearest = nearestOf(feature, hole.landings, feature.buffer + extra);
   return nearest ? featureFinding('landing-on-feature', hole.id, feature, nearest, 'feature-mow', extra) : [];
 }
 
 function checkBuild(hole: HoleReach, feature: Feature, extra: number): readonly Finding[] {
-  const tee = nearestOf(feature, hole.tees);
-  const centre = distanceToFeature(feature, hole.green.centre);
+  const limit = feature.buffer + extra;
+  const tee = nearestOf(feature, hole.tees, limit);
   const radius = SOFT.has(feature.kind) ? 0 : Math.min(hole.green.length, hole.green.width) / 2;
-  const green = { ...centre, distance: centre.distance - radius };
+  const centre = nearestOf(feature, [hole.green.centre], limit + radius);
+  const green = centre && { ...centre, distance: centre.distance - radius };
   return [
     ...(tee ? featureFinding('tee-on-feature', hole.id, feature, tee, 'feature-build', extra) : []),
-    ...featureFinding('green-on-feature', hole.id, feature, green, 'feature-build', extra),
+    ...(green ? featureFinding('green-on-feature', hole.id, feature, green, 'feature-build', extra) : []),
   ];
 }
 
-function nearestOf(feature: Feature, places: readonly SitePoint[]): Closest | undefined {
+/** The nearest of some places, as far as it may matter: with nothing to keep, only places inside do. */
+function nearestOf(feature: Feature, places: readonly SitePoint[], limit: number): Closest | undefined {
   let nearest: Closest | undefined;
   for (const place of places) {
+    if (limit <= 0 && !featureContains(feature, place)) continue;
     const closest = distanceToFeature(feature, place);
     if (!nearest || closest.distance < nearest.distance) nearest = closest;
   }

@@ -1,18 +1,18 @@
-import { pointAlong } from '@loopwright/geometry';
+import { closestOnPolyline, pointAlong } from '@loopwright/geometry';
 import { type Feature, type FeatureKind, type SettingKey, toMillimetre } from '@loopwright/model';
 import { corridorHalfWidthAt } from '../card/corridor.ts';
 import type { CorridorStation, Finding } from '../figures.ts';
 import type { Tier } from '../findings/tier.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import type { Closest } from './closest.ts';
-import { distanceToFeature, lineToFeature } from './feature-distance.ts';
+import { distanceToFeature, lineBesideFeature, lineOverFeature } from './feature-distance.ts';
 import type { HoleReach } from './hole-reach.ts';
 import { isWorse } from './in-fan.ts';
 import type { ClearanceLimits } from './limits.ts';
 import { publicInFan } from './public-in-fan.ts';
 
 /** Metres between the places of the line of play where the ordinance's distance is tried. */
-const STEP = 5;
+const STEP = 10;
 
 const PUBLIC: ReadonlySet<FeatureKind> = new Set(['public road', 'public path', 'neighbour']);
 
@@ -57,20 +57,26 @@ function publicFinding(hole: HoleReach, feature: Feature, limits: ClearanceLimit
 }
 
 function besideLine(hole: HoleReach, feature: Feature, limits: ClearanceLimits): Finding | undefined {
-  const { settings } = limits;
-  const touching = lineToFeature(feature, hole.line);
-  if (!touching || touching.distance - feature.buffer >= settings['public-look']) return undefined;
   const stations = ordinanceStations(hole, limits);
-  const worst = touching.distance === 0 ? { ...touching, along: 0 } : worstAlong(hole, feature, stations);
-  const measured = toMillimetre(worst.distance - feature.buffer);
-  const width = toMillimetre(corridorHalfWidthAt(stations, worst.along));
-  if (touching.distance === 0 || measured < width) {
-    const tier: Tier = { severity: 'stop', limit: width, setting: settingAt(stations, worst.along) };
-    return beside(hole, feature, worst, measured, tier, touching.distance === 0 ? 'over' : 'beside');
+  const over = lineOverFeature(feature, hole.line);
+  if (over) {
+    const { along } = closestOnPolyline(over.first, hole.line);
+    const limit = toMillimetre(corridorHalfWidthAt(stations, along));
+    return beside(hole, feature, over, 0, { severity: 'stop', limit, setting: settingAt(stations, along) }, 'over');
   }
-  const nearest = toMillimetre(touching.distance - feature.buffer);
-  const tier: Tier = { severity: 'look', limit: settings['public-look'], setting: 'public-look' };
-  return beside(hole, feature, touching, nearest, tier, 'beside');
+  const look = limits.settings['public-look'];
+  const nearest = lineBesideFeature(feature, hole.line);
+  if (!nearest) return undefined;
+  const worst = worstAlong(hole, feature, stations);
+  const measured = toMillimetre(worst.distance - feature.buffer);
+  const limit = toMillimetre(corridorHalfWidthAt(stations, worst.along));
+  if (measured < limit) {
+    const tier: Tier = { severity: 'stop', limit, setting: settingAt(stations, worst.along) };
+    return beside(hole, feature, worst, measured, tier, 'beside');
+  }
+  const apart = toMillimetre(nearest.distance - feature.buffer);
+  if (apart >= look) return undefined;
+  return beside(hole, feature, nearest, apart, { severity: 'look', limit: look, setting: 'public-look' }, 'beside');
 }
 
 function beside(
