@@ -6,7 +6,7 @@ type Outline = readonly Place[];
 
 /** Counter-clockwise: shore, cottages, road, farm. */
 export const BOUNDARY: Outline = [
-  [52, 18],
+  [60, 18],
   [150, 2],
   [262, 4],
   [330, -8],
@@ -31,7 +31,7 @@ export const BOUNDARY: Outline = [
   [18, 690],
   [24, 420],
   [40, 200],
-  [57, 132],
+  [63, 132],
 ];
 
 export const APRON: Place = [606, 648];
@@ -212,9 +212,9 @@ export const LAID_FEATURES: readonly LaidFeature[] = [
     kind: 'public path',
     name: 'Cottage path',
     line: [
-      [1046, 782],
-      [1052, 700],
-      [1050, 622],
+      [1050, 782],
+      [1057, 700],
+      [1058, 624],
       [1094, 596],
       [1150, 590],
       [1220, 574],
@@ -225,10 +225,10 @@ export const LAID_FEATURES: readonly LaidFeature[] = [
     kind: 'neighbour',
     name: 'Sallow Farm',
     area: [
-      [-20, 60],
-      [14, 56],
-      [18, 90],
-      [-16, 96],
+      [-34, 60],
+      [0, 56],
+      [4, 90],
+      [-30, 96],
     ],
   },
   {
