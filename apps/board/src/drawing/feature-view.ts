@@ -86,3 +86,9 @@ export function toFeatureView(feature: Feature): FeatureView | undefined {
   if (!middle) return undefined;
   return { ...base, areas: geometry.rings.map(toSheetLine), labelAt: middle, across: box.maxX - box.minX };
 }
+
+/** Features in the order they are drawn: areas, then lines, then points. */
+export function featureViews(features: readonly Feature[]): readonly FeatureView[] {
+  const rank = (view: FeatureView) => (view.at ? 2 : view.line ? 1 : 0);
+  return features.flatMap((feature) => toFeatureView(feature) ?? []).sort((a, b) => rank(a) - rank(b));
+}

@@ -26,9 +26,18 @@ export function toFindingView(finding: Finding): FindingView | undefined {
 
 const ORDER: Readonly<Record<Severity, number>> = { mention: 0, look: 1, stop: 2 };
 
-/** The findings that have a place, mildest first, so that the worst are drawn on top. */
-export function findingViews(analysis: Analysis): readonly FindingView[] {
-  return analysis.findings
-    .flatMap((finding) => toFindingView(finding) ?? [])
-    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
+/**
+ * A maker of the findings that have a place, mildest first, so that the worst are drawn on top.
+ * A finding that stays keeps its view.
+ */
+export function openFindingViews(): (analysis: Analysis) => readonly FindingView[] {
+  let kept = new Map<Finding, FindingView | undefined>();
+  return (analysis) => {
+    const now: typeof kept = new Map();
+    for (const finding of analysis.findings) {
+      now.set(finding, kept.has(finding) ? kept.get(finding) : toFindingView(finding));
+    }
+    kept = now;
+    return [...now.values()].flatMap((view) => view ?? []).sort((a, b) => ORDER[a.severity] - ORDER[b.severity]);
+  };
 }

@@ -22,8 +22,8 @@ export interface TurnView {
 /** A hole as the drawing shows it, in sheet units; made once for as long as the hole and its figures stay. */
 export interface HoleView {
   readonly id: HoleId;
-  /** In the round; spare holes have none and are drawn thin. */
-  readonly number?: number;
+  /** Its number in the round; a spare hole has none and goes by its place in the tray: 'S2'. */
+  readonly label: string;
   readonly spare: boolean;
   readonly centreline: readonly SitePoint[];
   readonly line: readonly number[];
@@ -58,12 +58,12 @@ export function greenOutline(green: NonNullable<Hole['green']>): readonly SitePo
 }
 
 /** What the drawing shows of a hole. */
-export function toHoleView(hole: Hole, figures: HoleFigures, number: number | undefined): HoleView {
+export function toHoleView(hole: Hole, figures: HoleFigures, label: string): HoleView {
   const next = hole.turnPoints[0]?.at ?? hole.green?.centre;
   const { centreline } = figures;
   return {
     id: hole.id,
-    ...(number === undefined ? {} : { number }),
+    label,
     spare: hole.seat.in === 'spare',
     centreline,
     line: toSheetLine(centreline),

@@ -5,7 +5,7 @@ import { type HoleView, toHoleView } from './hole-view.ts';
 interface Kept {
   readonly hole: Hole;
   readonly figures: HoleFigures;
-  readonly number: number | undefined;
+  readonly label: string;
   readonly view: HoleView;
 }
 
@@ -22,10 +22,10 @@ export function openHoleViews(): HoleViews {
     for (const hole of routing.holes) {
       const figures = analysis.holes.get(hole.id);
       if (!figures || hole.seat.in === 'removed') continue;
-      const number = numbers.get(hole.id);
+      const label = String(numbers.get(hole.id) ?? `S${routing.spare.indexOf(hole.id) + 1}`);
       const was = kept.get(hole.id);
-      const same = was && was.hole === hole && was.figures === figures && was.number === number;
-      now.set(hole.id, same ? was : { hole, figures, number, view: toHoleView(hole, figures, number) });
+      const same = was && was.hole === hole && was.figures === figures && was.label === label;
+      now.set(hole.id, same ? was : { hole, figures, label, view: toHoleView(hole, figures, label) });
     }
     const views = [...now.values()].map(({ view }) => view);
     const unchanged = views.length === last.length && views.every((view, index) => view === last[index]);

@@ -1,4 +1,4 @@
-import { cardLength, type LengthUnit, metresFromYards } from '@loopwright/model';
+import { type LengthUnit, metresFromYards } from '@loopwright/model';
 
 /** A bar of a round length, not longer than the room for it. */
 export interface ScaleBarView {
@@ -17,9 +17,4 @@ export function toScaleBar(scale: number, unit: LengthUnit, most: number): Scale
   const unitPixels = scale * (unit === 'yards' ? metresFromYards(1) : 1);
   const length = ROUND_LENGTHS.findLast((round) => round * unitPixels <= most) ?? 1;
   return { pixels: length * unitPixels, label: `${length.toLocaleString('en')} ${unit === 'yards' ? 'yd' : 'm'}` };
-}
-
-/** A length beside the pointer: whole units, as on the card. */
-export function lengthText(metres: number, unit: LengthUnit): string {
-  return `${cardLength(metres, unit)} ${unit === 'yards' ? 'yd' : 'm'}`;
 }

@@ -1,0 +1,15 @@
+import { memo } from 'react';
+import { Group, Line } from 'react-konva';
+import type { HoleView } from './hole-view.ts';
+import { INKS } from './inks.ts';
+
+/** Where a hole was before it was taken hold of: outlines only. */
+export const GhostShape = memo(function GhostShape({ view }: { readonly view: HoleView }) {
+  const pen = { stroke: INKS.softInk, strokeWidth: 1.2, strokeScaleEnabled: false, perfectDrawEnabled: false };
+  return (
+    <Group opacity={0.8}>
+      <Line points={[...view.line]} {...pen} dash={[3, 4]} />
+      {view.green && <Line points={[...view.green.outline]} closed {...pen} dash={[3, 3]} />}
+    </Group>
+  );
+});

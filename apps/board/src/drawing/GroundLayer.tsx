@@ -1,0 +1,51 @@
+import type { Plan } from '@loopwright/model';
+import { memo, useMemo } from 'react';
+import { Group, Layer } from 'react-konva';
+import { FeatureShape } from './FeatureShape.tsx';
+import type { FeatureView } from './feature-view.ts';
+import { ImageShape } from './ImageShape.tsx';
+import type { NameLabel } from './labels.ts';
+import { makePatterns } from './patterns.ts';
+import { BaseShape, BoundaryShape, MarkShape, NameShape } from './SiteShapes.tsx';
+import type { View } from './site-transform.ts';
+import { type BlobAddress, useSiteImages } from './use-site-images.ts';
+
+interface GroundLayerProps {
+  readonly site: Plan['site'];
+  readonly features: readonly FeatureView[];
+  readonly names: readonly NameLabel[];
+  readonly view: View;
+  readonly blobAddress: BlobAddress;
+}
+
+/** What is there before any hole: image, features, boundary, bases, marks and their names. Still while holes move. */
+export const GroundLayer = memo(function GroundLayer({ site, features, names, view, blobAddress }: GroundLayerProps) {
+  const images = useSiteImages(site.images, blobAddress);
+  const tiles = useMemo(() => makePatterns(document), []);
+  const { scale } = view;
+  return (
+    <Layer listening={false} x={view.x} y={view.y} scaleX={scale} scaleY={scale}>
+      {site.images.map((layer) => {
+        const pyramid = images.get(layer.blob);
+        return pyramid && pyramid !== 'missing' ? (
+          <ImageShape key={layer.id} layer={layer} pyramid={pyramid} scale={scale} />
+        ) : null;
+      })}
+      {features.map((feature) => (
+        <FeatureShape key={feature.id} view={feature} scale={scale} tile={tiles.get(feature.manner)} />
+      ))}
+      {site.boundary && <BoundaryShape boundary={site.boundary} />}
+      {site.marks.map((mark) => (
+        <MarkShape key={mark.id} mark={mark} scale={scale} />
+      ))}
+      {site.bases.map((base) => (
+        <BaseShape key={base.id} base={base} scale={scale} />
+      ))}
+      <Group>
+        {names.map((name) => (
+          <NameShape key={name.id} name={name} scale={scale} />
+        ))}
+      </Group>
+    </Layer>
+  );
+});

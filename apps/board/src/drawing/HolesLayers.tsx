@@ -1,0 +1,71 @@
+import type { HoleId, SitePoint, TeeSetId } from '@loopwright/model';
+import { memo } from 'react';
+import { Layer, Line } from 'react-konva';
+import { HoleShape, type HoleState } from './HoleShape.tsx';
+import type { HoleView } from './hole-view.ts';
+import { INKS } from './inks.ts';
+import type { View } from './site-transform.ts';
+import { WalkShape } from './WalkShape.tsx';
+import type { WalkView } from './walk-view.ts';
+
+/** What of a hole is drawn, and how it stands out. */
+export interface HolesProps {
+  readonly holes: readonly HoleView[];
+  readonly numbers: ReadonlyMap<HoleId, SitePoint>;
+  readonly teeSet: TeeSetId;
+  readonly stateOf: (hole: HoleId) => HoleState;
+  readonly scale: number;
+}
+
+interface WalksProps {
+  readonly walks: readonly WalkView[];
+  readonly selectedWalk: string | undefined;
+  readonly scale: number;
+}
+
+export const Corridor = memo(function Corridor({ view }: { readonly view: HoleView }) {
+  return <Line points={[...view.corridor]} closed fill={INKS.corridor} perfectDrawEnabled={false} />;
+});
+
+export function Holes({ holes, numbers, teeSet, stateOf, scale }: HolesProps) {
+  return holes.map((hole) => (
+    <HoleShape
+      key={hole.id}
+      view={hole}
+      scale={scale}
+      teeSet={teeSet}
+      state={stateOf(hole.id)}
+      numberAt={numbers.get(hole.id)}
+    />
+  ));
+}
+
+export function Walks({ walks, selectedWalk, scale }: WalksProps) {
+  return walks.map((walk) => (
+    <WalkShape key={walk.key} view={walk} scale={scale} selected={walk.key === selectedWalk} />
+  ));
+}
+
+type StillProps = HolesProps & WalksProps & { readonly view: View };
+
+/** Corridors and walks of the holes nobody is moving, under the holes. */
+export function CorridorLayer({ holes, walks, selectedWalk, view }: StillProps) {
+  return (
+    <Layer listening={false} x={view.x} y={view.y} scaleX={view.scale} scaleY={view.scale}>
+      {holes.map((hole) => (
+        <Corridor key={hole.id} view={hole} />
+      ))}
+      <Walks walks={walks} selectedWalk={selectedWalk} scale={view.scale} />
+    </Layer>
+  );
+}
+
+/** The holes nobody is moving. */
+export function HoleLayer(props: StillProps) {
+  const { view } = props;
+  return (
+    <Layer listening={false} x={view.x} y={view.y} scaleX={view.scale} scaleY={view.scale}>
+      <Holes {...props} />
+    </Layer>
+  );
+}

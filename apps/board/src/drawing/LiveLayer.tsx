@@ -1,0 +1,117 @@
+import type { Person } from '@loopwright/document';
+import type { FindingKey, SitePoint } from '@loopwright/model';
+import { Circle, Group, Layer } from 'react-konva';
+import { inkOf } from '../board/people-inks.ts';
+import { FanShape } from './FanShape.tsx';
+import { FindingMark } from './FindingMark.tsx';
+import type { FindingView } from './finding-view.ts';
+import { GhostShape } from './GhostShape.tsx';
+import { Corridor, Holes, type HolesProps, Walks } from './HolesLayers.tsx';
+import type { HoleView } from './hole-view.ts';
+import { INKS } from './inks.ts';
+import { DISC_RADIUS } from './NumberDisc.tsx';
+import { toSheet, type View } from './site-transform.ts';
+import type { WalkView } from './walk-view.ts';
+
+interface LiveLayerProps extends HolesProps {
+  readonly walks: readonly WalkView[];
+  readonly selectedWalk: string | undefined;
+  readonly view: View;
+  readonly findings: readonly FindingView[];
+  readonly findingPlaces: ReadonlyMap<FindingKey, SitePoint>;
+  readonly selectedFinding: FindingKey | undefined;
+  /** The hole picked out, for its fans and grips. */
+  readonly selected: HoleView | undefined;
+  readonly fansShown: boolean;
+  /** Holes as they were before the drag in progress. */
+  readonly ghosts: readonly HoleView[];
+  readonly people: readonly Person[];
+}
+
+/** Everything that moves while somebody drags: it alone is drawn anew then. */
+export function LiveLayer(props: LiveLayerProps) {
+  const { view, holes, selected, findings, findingPlaces, people, numbers } = props;
+  const { scale } = view;
+  return (
+    <Layer listening={false} x={view.x} y={view.y} scaleX={scale} scaleY={scale}>
+      {holes.map((hole) => (
+        <Corridor key={hole.id} view={hole} />
+      ))}
+      {props.fansShown &&
+        selected?.fans.map((fan) => (
+          <FanShape key={`${fan.shot} ${fan.severity} ${fan.from.x} ${fan.from.y}`} fan={fan} />
+        ))}
+      {props.ghosts.map((ghost) => (
+        <GhostShape key={ghost.id} view={ghost} />
+      ))}
+      <Walks walks={props.walks} selectedWalk={props.selectedWalk} scale={scale} />
+      <Holes {...props} scale={scale} />
+      {selected && <Grips hole={selected} scale={scale} />}
+      {people.map((person) =>
+        person.selection.map((hole) => (
+          <SelectionRing key={`${person.client} ${hole}`} at={numbers.get(hole)} ink={person.ink} scale={scale} />
+        )),
+      )}
+      {findings.map((finding) => (
+        <FindingMark
+          key={finding.key}
+          view={finding}
+          at={findingPlaces.get(finding.key) ?? finding.at}
+          scale={scale}
+          selected={finding.key === props.selectedFinding}
+        />
+      ))}
+    </Layer>
+  );
+}
+
+/** Rings about the parts that can be taken hold of. */
+function Grips({ hole, scale }: { readonly hole: HoleView; readonly scale: number }) {
+  const parts = [...hole.tees.filter((tee) => !tee.proposed), ...hole.turns];
+  const grips = [...parts.map(({ part, at }) => ({ part, at, radius: 12 / scale }))];
+  if (hole.green) grips.push({ part: 'green', at: hole.green.at, radius: hole.green.reach + 6 / scale });
+  return (
+    <Group>
+      {grips.map(({ part, at, radius }) => {
+        const [x, y] = toSheet(at);
+        const pinned = hole.pinned.includes(part);
+        return (
+          <Circle
+            key={part}
+            x={x}
+            y={y}
+            radius={radius}
+            stroke={INKS.ink}
+            strokeWidth={pinned ? 2.4 : 1.2}
+            {...(pinned ? {} : { dash: [3, 3] })}
+            strokeScaleEnabled={false}
+            perfectDrawEnabled={false}
+          />
+        );
+      })}
+    </Group>
+  );
+}
+
+interface SelectionRingProps {
+  readonly at: SitePoint | undefined;
+  readonly ink: number;
+  readonly scale: number;
+}
+
+/** Somebody else has this hole picked out; their name stands at their pointer and in the head. */
+function SelectionRing({ at, ink, scale }: SelectionRingProps) {
+  if (!at) return null;
+  const [x, y] = toSheet(at);
+  return (
+    <Circle
+      x={x}
+      y={y}
+      radius={(DISC_RADIUS + 4) / scale}
+      stroke={inkOf(ink).colour}
+      strokeWidth={2.5}
+      strokeScaleEnabled={false}
+      perfectDrawEnabled={false}
+    />
+  );
+}

@@ -1,0 +1,109 @@
+import type { FindingKey, HoleId, SitePoint } from '@loopwright/model';
+import type { FeatureView } from './feature-view.ts';
+import type { FindingView } from './finding-view.ts';
+import type { HoleView } from './hole-view.ts';
+import { type Label, placeLabels, placesAround } from './label-placement.ts';
+import { toCanvas, toSite, type View } from './site-transform.ts';
+
+/** A name written on the drawing. */
+export interface NameLabel {
+  readonly id: string;
+  readonly text: string;
+  readonly at: SitePoint;
+  readonly manner: FeatureView['manner'];
+}
+
+/** Where everything that is written or marked stands, so that nothing covers a hole number. */
+export interface Labels {
+  readonly numbers: ReadonlyMap<HoleId, SitePoint>;
+  readonly findings: ReadonlyMap<FindingKey, SitePoint>;
+  readonly names: readonly NameLabel[];
+}
+
+/** Pixels: the box kept free about a hole number, and about a finding's sign. */
+const NUMBER_BOX = 13;
+const SIGN_BOX = 8;
+const SIGN_STEP = 20;
+const NAME_HEIGHT = 9;
+/** Roughly, of the serif at the size names are written in. */
+const LETTER_WIDTH = 7;
+/** A name may be this much wider than what it names. */
+const OVERHANG = 1.3;
+
+/**
+ * Places numbers first, then findings (the worst first), then names where there is room.
+ *
+ * @param scale  pixels per metre; panning changes nothing here
+ */
+export function layLabels(
+  holes: readonly HoleView[],
+  findings: readonly FindingView[],
+  features: readonly FeatureView[],
+  scale: number,
+): Labels {
+  const view: View = { scale, x: 0, y: 0 };
+  const number = (hole: HoleView): Label => ({
+    id: `hole ${hole.id}`,
+    places: hole.numberPlaces.map((at) => toCanvas(view, at)),
+    halfWidth: NUMBER_BOX,
+    halfHeight: NUMBER_BOX,
+    when: 'always',
+  });
+  const sign = (finding: FindingView): Label => ({
+    id: `finding ${finding.key}`,
+    places: placesAround(toCanvas(view, finding.at), SIGN_STEP),
+    halfWidth: SIGN_BOX,
+    halfHeight: SIGN_BOX,
+    when: 'always',
+  });
+  const named = features.filter((feature) => fits(feature, scale));
+  const name = (feature: FeatureView): Label => ({
+    id: `name ${feature.id}`,
+    places: placesAround(toCanvas(view, feature.labelAt), 2.4 * NAME_HEIGHT),
+    halfWidth: ((feature.label?.length ?? 0) * LETTER_WIDTH) / 2,
+    halfHeight: NAME_HEIGHT,
+    when: 'if there is room',
+  });
+  const placed = placeLabels([...holes.map(number), ...findings.toReversed().map(sign), ...named.map(name)]);
+  const at = (id: string): SitePoint | undefined => {
+    const place = placed.get(id);
+    return place && toSite(view, place);
+  };
+  return {
+    numbers: new Map(holes.flatMap(({ id }) => pair(id, at(`hole ${id}`)))),
+    findings: new Map(findings.flatMap(({ key }) => pair(key, at(`finding ${key}`)))),
+    names: named.flatMap(({ id, label, manner }) => {
+      const place = at(`name ${id}`);
+      return place && label ? [{ id, text: label, at: place, manner }] : [];
+    }),
+  };
+}
+
+const pair = <Key>(key: Key, at: SitePoint | undefined): [Key, SitePoint][] => (at ? [[key, at]] : []);
+
+function fits({ label, across }: FeatureView, scale: number): boolean {
+  return label !== undefined && label.length * LETTER_WIDTH <= across * scale * OVERHANG;
+}
+
+/** The same labels kept where nothing moved by as much as a twentieth of a pixel, so that views need not draw again. */
+export function keepSteady(before: Labels | undefined, after: Labels, scale: number): Labels {
+  if (!before) return after;
+  const near = 0.05 / scale;
+  const steady = <Key>(was: ReadonlyMap<Key, SitePoint>, now: ReadonlyMap<Key, SitePoint>) =>
+    new Map([...now].map(([key, at]) => [key, nearOr(was.get(key), at, near)]));
+  const sameNames =
+    before.names.length === after.names.length &&
+    before.names.every((name, index) => {
+      const other = after.names[index];
+      return other?.text === name.text && nearOr(name.at, other.at, near) === name.at;
+    });
+  return {
+    numbers: steady(before.numbers, after.numbers),
+    findings: steady(before.findings, after.findings),
+    names: sameNames ? before.names : after.names,
+  };
+}
+
+function nearOr(was: SitePoint | undefined, now: SitePoint, near: number): SitePoint {
+  return was && Math.abs(was.x - now.x) <= near && Math.abs(was.y - now.y) <= near ? was : now;
+}

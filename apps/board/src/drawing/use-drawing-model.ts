@@ -1,0 +1,79 @@
+import type { NamedEdit } from '@loopwright/document';
+import type { HoleId, TeeSetId } from '@loopwright/model';
+import { useMemo, useRef } from 'react';
+import type { Change, Consequences, Selection } from '../board/parts.ts';
+import type { Targets } from '../tools/hit.ts';
+import { featureViews } from './feature-view.ts';
+import { openFindingViews } from './finding-view.ts';
+import type { HoleView } from './hole-view.ts';
+import { openHoleViews } from './hole-views.ts';
+import { keepSteady, type Labels, layLabels } from './labels.ts';
+import { openWalkViews } from './walk-view.ts';
+
+interface Shown extends Consequences {
+  readonly change: Change | undefined;
+  readonly drags: readonly NamedEdit[];
+  readonly selection: Selection;
+  readonly teeSet: TeeSetId;
+  readonly findingsShown: boolean;
+  readonly scale: number;
+}
+
+const NONE: readonly never[] = [];
+
+/** Everything the drawing draws, made from what the frame holds; what did not change keeps its identity. */
+export function useDrawingModel(shown: Shown) {
+  const { plan, routing, analysis, change, drags, scale, selection } = shown;
+  const makers = useMemo(
+    () => ({ holes: openHoleViews(), ghosts: openHoleViews(), walks: openWalkViews(), findings: openFindingViews() }),
+    [],
+  );
+  const lastLabels = useRef<Labels>(undefined);
+  const features = useMemo(() => featureViews(plan.site.features), [plan.site.features]);
+  const holes = makers.holes(routing, analysis);
+  const walks = makers.walks(analysis);
+  const findings = useMemo(
+    () => (shown.findingsShown ? makers.findings(analysis) : NONE),
+    [analysis, shown.findingsShown, makers],
+  );
+  const labels = useMemo(
+    () => keepSteady(lastLabels.current, layLabels(holes, findings, features, scale), scale),
+    [holes, findings, features, scale],
+  );
+  lastLabels.current = labels;
+
+  const moving = useMemo(() => holesOf(drags, routing.id), [drags, routing.id]);
+  const isMoving = ({ id }: HoleView) => moving.has(id);
+  const ghosts = useMemo(() => {
+    const before =
+      change?.state === 'in progress' ? change.beforePlan.routings.find(({ id }) => id === routing.id) : undefined;
+    if (!change || !before || moving.size === 0) return NONE;
+    return makers.ghosts(before, change.before).filter(({ id }) => moving.has(id));
+  }, [change, routing.id, moving, makers]);
+
+  const targets: Targets = {
+    holes,
+    numbers: labels.numbers,
+    walks,
+    findings,
+    findingPlaces: labels.findings,
+    teeSet: shown.teeSet,
+    selected: selection.hole,
+  };
+  const walkMoves = (walk: (typeof walks)[number]) => walk.holes.some((hole) => moving.has(hole));
+  return {
+    features,
+    labels,
+    targets,
+    ghosts,
+    stillHoles: holes.filter((hole) => !isMoving(hole)),
+    movingHoles: holes.filter(isMoving),
+    stillWalks: walks.filter((walk) => !walkMoves(walk)),
+    movingWalks: walks.filter(walkMoves),
+    selectedHole: holes.find(({ id }) => id === selection.hole),
+  };
+}
+
+function holesOf(drags: readonly NamedEdit[], routing: string): ReadonlySet<HoleId> {
+  return new Set(drags.flatMap((edit) => ('hole' in edit && edit.routing === routing ? [edit.hole] : [])));
+}

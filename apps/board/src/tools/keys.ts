@@ -1,0 +1,62 @@
+/** What a key means on the board. */
+export type KeyMeaning =
+  | { readonly do: 'nudge'; readonly x: number; readonly y: number }
+  | { readonly do: 'zoom'; readonly factor: number }
+  | { readonly do: 'choose hole'; readonly step: 1 | -1 }
+  | {
+      readonly do: 'choose part' | 'fit' | 'reverse' | 'before' | 'findings' | 'let go' | 'undo' | 'redo' | 'keys';
+    };
+
+interface Pressed {
+  readonly key: string;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+}
+
+const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+};
+
+const PLAIN: Readonly<Record<string, KeyMeaning>> = {
+  '[': { do: 'choose hole', step: -1 },
+  ']': { do: 'choose hole', step: 1 },
+  p: { do: 'choose part' },
+  '0': { do: 'fit' },
+  '+': { do: 'zoom', factor: 1.25 },
+  '=': { do: 'zoom', factor: 1.25 },
+  '-': { do: 'zoom', factor: 0.8 },
+  r: { do: 'reverse' },
+  b: { do: 'before' },
+  h: { do: 'findings' },
+  escape: { do: 'let go' },
+  '?': { do: 'keys' },
+};
+
+/** Metres an arrow key moves what is picked out. */
+export const NUDGE = { plain: 1, shift: 10 } as const;
+
+/** The meaning of a key press; `undefined` leaves it to the browser. */
+export function meaningOf(pressed: Pressed): KeyMeaning | undefined {
+  const key = pressed.key.toLowerCase();
+  if (pressed.ctrlKey || pressed.metaKey) {
+    if (key === 'z') return { do: pressed.shiftKey ? 'redo' : 'undo' };
+    return key === 'y' ? { do: 'redo' } : undefined;
+  }
+  if (pressed.altKey) return undefined;
+  const arrow = ARROWS[pressed.key];
+  if (arrow) {
+    const metres = pressed.shiftKey ? NUDGE.shift : NUDGE.plain;
+    return { do: 'nudge', x: arrow[0] * metres, y: arrow[1] * metres };
+  }
+  return PLAIN[key];
+}
+
+/** Meanings that work wherever the keyboard is, except in a field being typed in. The others belong to the drawing. */
+export function isEverywhere(meaning: KeyMeaning): boolean {
+  return ['undo', 'redo', 'keys', 'before', 'findings', 'choose hole'].includes(meaning.do);
+}

@@ -1,0 +1,18 @@
+import type { Hit } from './hit.ts';
+import { moveHole } from './move-hole.ts';
+import { movePart } from './move-part.ts';
+import { pan } from './pan.ts';
+import { select } from './select.ts';
+import type { Gesture, Hand, PointerAt, Tool } from './tool.ts';
+
+/** In the order they are asked; the last takes hold of anything. */
+const TOOLS: readonly Tool[] = [movePart, moveHole, select, pan];
+
+/** What a press here begins. */
+export function beginGesture(hit: Hit | undefined, at: PointerAt, hand: Hand): Gesture | undefined {
+  for (const tool of TOOLS) {
+    const gesture = tool.begin(hit, at, hand);
+    if (gesture) return gesture;
+  }
+  return undefined;
+}
