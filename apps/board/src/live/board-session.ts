@@ -9,7 +9,7 @@ import type {
   Stop,
   UndoResult,
 } from '@loopwright/document';
-import type { RoutingId, SitePoint } from '@loopwright/model';
+import type { Plan, RoutingId, SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
 import { dragsOf, type Frame, type LiveDrag } from './frame.ts';
 import { type Landing, openReckoner, type ReckonerParts } from './reckoner.ts';
@@ -19,7 +19,8 @@ import { openSlot, type Watched } from './slot.ts';
 /** What came of the last thing this person did, where it is worth a word. */
 export type Notice =
   | { readonly kind: 'gone'; readonly edit: NamedEdit }
-  | { readonly kind: 'stepped'; readonly result: UndoResult };
+  | { readonly kind: 'stepped'; readonly result: UndoResult }
+  | { readonly kind: 'locked' };
 
 export interface SessionParts extends ReckonerParts {
   readonly plan: PlanDocument;
@@ -51,6 +52,9 @@ export interface BoardSession {
   point(at: SitePoint | undefined): void;
   select(selection: Selection): void;
   showRouting(routing: RoutingId): void;
+  /** The plan as it is written, without anybody's drag. */
+  written(): Plan;
+  sayLocked(): void;
   dismissNotice(): void;
   close(): void;
 }
@@ -182,6 +186,8 @@ export function openBoardSession(parts: SessionParts): BoardSession {
       say();
       schedule();
     },
+    written: plan.read,
+    sayLocked: () => notice.set({ kind: 'locked' }),
     dismissNotice: () => notice.set(undefined),
     close: () => {
       for (const stop of stops) stop();

@@ -53,8 +53,8 @@ interface State {
  * drag in focus moves, so that a frame costs one reading and one analysis.
  */
 export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (hands: Hands) => Frame | undefined {
-  const now = openAnalysis();
-  const without = openAnalysis();
+  // One memory serves both sides, so that a hole nobody moved is the same object before and after.
+  const analyser = openAnalysis();
   let live: Change | undefined;
   let done: Change | undefined;
   let last: State | undefined;
@@ -68,7 +68,7 @@ export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (h
       kept && kept.revision === revision && kept.analysis.routing === routing && sameEdits(kept.edits, edits);
     if (kept && same) return kept;
     const beforePlan = plan.readWith(edits);
-    kept = { plan: beforePlan, analysis: without.analyse(beforePlan, routing), revision, edits };
+    kept = { plan: beforePlan, analysis: analyser.analyse(beforePlan, routing), revision, edits };
     return kept;
   };
 
@@ -104,7 +104,7 @@ export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (h
     const planNow = plan.readWith(hands.mine ? [...edits, hands.mine] : edits);
     const routing = routingShown(planNow, hands.routing);
     if (!routing) return undefined;
-    const analysis = now.analyse(planNow, routing.id);
+    const analysis = analyser.analyse(planNow, routing.id);
     const after = { plan: planNow, analysis };
     if (done && done.after.routing !== routing.id) done = undefined;
 

@@ -1,0 +1,34 @@
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { placeOf } from './address.ts';
+import { Door } from './board/Door.tsx';
+import { Home } from './home/Home.tsx';
+import { createBoard } from './live/board-api.ts';
+
+/** The drawing and the document are fetched only for a board: the home page comes at once. */
+const BoardPage = lazy(() => import('./board/BoardPage.tsx').then(({ BoardPage: page }) => ({ default: page })));
+
+/** Shows what the address names. */
+export function App() {
+  const [place, setPlace] = useState(() => placeOf(window.location));
+  useEffect(() => {
+    const follow = () => setPlace(placeOf(window.location));
+    window.addEventListener('popstate', follow);
+    window.addEventListener('hashchange', follow);
+    return () => {
+      window.removeEventListener('popstate', follow);
+      window.removeEventListener('hashchange', follow);
+    };
+  }, []);
+  const openLink = (link: string) => {
+    window.history.pushState(null, '', new URL(link, window.location.href));
+    setPlace(placeOf(window.location));
+  };
+  if (place.kind === 'home') return <Home createBoard={createBoard} openLink={openLink} />;
+  if (place.kind === 'nowhere')
+    return <Door title="There is nothing here" words="Check that the link was copied whole." />;
+  return (
+    <Suspense fallback={<Door title="Opening the board …" />}>
+      <BoardPage key={`${place.board} ${place.secret}`} board={place.board} secret={place.secret} openLink={openLink} />
+    </Suspense>
+  );
+}

@@ -1,0 +1,115 @@
+import { closeWords, type EnterAnswer } from '@loopwright/protocol';
+import { useEffect, useMemo, useState } from 'react';
+import { DropOnBoard } from '../home/DropOnBoard.tsx';
+import { createBoard, enterBoard } from '../live/board-api.ts';
+import { download, fileNameOf } from '../live/download.ts';
+import { readKept, writeKept } from '../live/kept.ts';
+import { type LiveBoard, openLiveBoard } from '../live/open-live-board.ts';
+import { useWatched } from '../live/use-watched.ts';
+import { BoardScreen } from './BoardScreen.tsx';
+import { AskName, Closed, Door } from './Door.tsx';
+
+interface BoardPageProps {
+  readonly board: string;
+  /** From the fragment of the address: it reaches the server only in the body of a request. */
+  readonly secret: string;
+  readonly openLink: (link: string) => void;
+}
+
+type Stage =
+  | { readonly kind: 'asking' }
+  | { readonly kind: 'knocking' }
+  | { readonly kind: 'outside'; readonly why: string }
+  | { readonly kind: 'inside'; readonly answer: EnterAnswer };
+
+const UNREACHED = 'The server did not answer. Nothing was lost; check the connection and try again.';
+
+/** A board by its link: the name is asked once, the link's secret exchanged for a cookie, then the board opens. */
+export function BoardPage({ board, secret, openLink }: BoardPageProps) {
+  const [name, setName] = useState(readKept('name'));
+  const [stage, setStage] = useState<Stage>(name === undefined ? { kind: 'asking' } : { kind: 'knocking' });
+  useEffect(() => {
+    if (stage.kind !== 'knocking' || name === undefined) return undefined;
+    let here = true;
+    void enterBoard(board, secret, name).then((entered) => {
+      if (!here) return;
+      if (entered.kind === 'entered') setStage({ kind: 'inside', answer: entered.answer });
+      else setStage({ kind: 'outside', why: entered.kind === 'refused' ? entered.why : UNREACHED });
+    });
+    return () => {
+      here = false;
+    };
+  }, [stage, board, secret, name]);
+  const knock = () => setStage({ kind: 'knocking' });
+  const introduce = (given: string) => {
+    writeKept('name', given);
+    setName(given);
+    knock();
+  };
+  if (stage.kind === 'asking') return <AskName onName={introduce} />;
+  if (stage.kind === 'knocking') return <Door title="Opening the board …" />;
+  if (stage.kind === 'outside') return <Door title="The board did not open" words={stage.why} onAgain={knock} />;
+  return (
+    <DropOnBoard createBoard={createBoard} openLink={openLink}>
+      <OpenBoard answer={stage.answer} />
+    </DropOnBoard>
+  );
+}
+
+interface Closing {
+  readonly code: number;
+  readonly draft: Uint8Array | undefined;
+}
+
+function OpenBoard({ answer }: { readonly answer: EnterAnswer }) {
+  const [live, setLive] = useState<LiveBoard>();
+  const [closing, setClosing] = useState<Closing>();
+  useEffect(() => {
+    const opened = openLiveBoard(answer, window.location);
+    const stop = opened.onClosed((code, draft) => setClosing({ code, draft }));
+    setLive(opened);
+    return () => {
+      stop();
+      opened.close();
+    };
+  }, [answer]);
+  if (!live) return <Door title="Opening the board …" />;
+  const saveDraft = (draft: Uint8Array) =>
+    download(fileNameOf(answer.board, 'draft'), new Uint8Array(draft), 'application/octet-stream');
+  return (
+    <>
+      <Inside live={live} answer={answer} />
+      {closing && (
+        <Closed
+          words={closeWords(closing.code)}
+          {...(closing.draft ? { onDraft: () => closing.draft && saveDraft(closing.draft) } : {})}
+        />
+      )}
+    </>
+  );
+}
+
+function Inside({ live, answer }: { readonly live: LiveBoard; readonly answer: EnterAnswer }) {
+  const { session } = live;
+  const frame = useWatched(session.frame);
+  const saved = useWatched(session.saved);
+  const blobAddress = useMemo(() => {
+    const at = `/api/boards/${encodeURIComponent(answer.board)}/blobs/`;
+    return (hash: string) => at + encodeURIComponent(hash);
+  }, [answer.board]);
+  const me = useMemo(() => ({ name: answer.name, ink: answer.ink }), [answer]);
+  if (frame) {
+    return (
+      <BoardScreen
+        session={session}
+        frame={frame}
+        me={me}
+        inviteLink={window.location.href}
+        blobAddress={blobAddress}
+      />
+    );
+  }
+  if (saved.kind === 'joining') return <Door title="Fetching the plan …" />;
+  const words = 'There is no routing on it yet. Drop a course file here: it becomes a board of its own.';
+  return <Door title="An empty board" words={words} />;
+}

@@ -1,0 +1,154 @@
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { Drawer } from '../drawer/Drawer.tsx';
+import { Drawing } from '../drawing/Drawing.tsx';
+import type { BlobAddress } from '../drawing/use-site-images.ts';
+import { openViewpoint } from '../drawing/viewpoint.ts';
+import { GroundLine } from '../ground-line/GroundLine.tsx';
+import { Head } from '../head/Head.tsx';
+import { KeysSheet } from '../head/KeysSheet.tsx';
+import type { BoardSession } from '../live/board-session.ts';
+import type { Frame } from '../live/frame.ts';
+import { saveBoardFile } from '../live/save-board-file.ts';
+import { useWatched } from '../live/use-watched.ts';
+import { Round } from '../round/Round.tsx';
+import { NoticeLine } from './NoticeLine.tsx';
+import { type PinQuestion, PinSheet } from './PinSheet.tsx';
+import type { GoTo, Me } from './parts.ts';
+import { spokenSelection } from './spoken.ts';
+import { useBoardKeys } from './use-board-keys.ts';
+import { useReading } from './use-reading.ts';
+
+interface BoardScreenProps {
+  readonly session: BoardSession;
+  readonly frame: Frame;
+  readonly me: Me;
+  readonly inviteLink: string;
+  readonly blobAddress: BlobAddress;
+}
+
+/** The board: head, round, drawing, ground line and drawer, joined by what the session says. */
+export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: BoardScreenProps) {
+  const viewpoint = useMemo(openViewpoint, []);
+  const roster = useWatched(session.roster);
+  const saved = useWatched(session.saved);
+  const steps = useWatched(session.steps);
+  const selection = useWatched(session.selection);
+  const myDrag = useWatched(session.myDrag);
+  const [reading, setReading] = useReading(frame.plan.teeSets);
+  const [findingsShown, setFindingsShown] = useState(true);
+  const [keysOpen, setKeysOpen] = useState(false);
+  const [pin, setPin] = useState<PinQuestion>();
+  const cancelPress = useRef<() => boolean>(() => false);
+  const onHand = useCallback((cancel: () => boolean) => {
+    cancelPress.current = cancel;
+  }, []);
+  const askAboutPin = useCallback<KeyHandAsk>((hole, parts) => setPin({ hole, parts }), []);
+  const goTo = useCallback<GoTo>(
+    (place) => {
+      const now = session.frame.get();
+      if (now) viewpoint.show(place, now);
+    },
+    [session, viewpoint],
+  );
+  const beforeHeld = useBoardKeys({
+    session,
+    viewpoint,
+    cancelPress: () => cancelPress.current(),
+    askAboutPin,
+    onKeys: () => setKeysOpen(true),
+    onFindings: () => setFindingsShown((shown) => !shown),
+  });
+  useFirstFit(viewpoint, frame);
+
+  const before = beforeHeld ? stateBefore(frame) : undefined;
+  const shown = before ?? frame;
+  const drags = useMemo(
+    () => [...roster.flatMap(({ drag }) => (drag ? [drag] : [])), ...(myDrag ? [myDrag] : [])],
+    [roster, myDrag],
+  );
+  const spoken = useMemo(() => spokenSelection(shown, selection, reading), [shown, selection, reading]);
+  const parts = { ...pickConsequences(shown), reading, selection, findingsShown, ...pickChange(frame) };
+  const hands = { select: session.select, goTo, edit: session.edit, preview: session.drag };
+
+  return (
+    <main className="board" data-testid="board">
+      <Head
+        siteName={frame.plan.site.name}
+        {...(frame.plan.site.note === undefined ? {} : { siteNote: frame.plan.site.note })}
+        routing={frame.routing}
+        routings={frame.plan.routings}
+        teeSets={frame.plan.teeSets}
+        me={me}
+        people={roster}
+        saved={saved}
+        reading={reading}
+        findingsShown={findingsShown}
+        {...(steps.undo ? { undoStep: steps.undo } : {})}
+        {...(steps.redo ? { redoStep: steps.redo } : {})}
+        inviteLink={inviteLink}
+        onUndo={session.undo}
+        onRedo={session.redo}
+        onReading={setReading}
+        onFindingsShown={setFindingsShown}
+        onRouting={session.showRouting}
+        goTo={goTo}
+        onSaveFile={() => void saveBoardFile(session.written())}
+        onKeys={() => setKeysOpen(true)}
+      />
+      <Round {...parts} people={roster} {...hands} />
+      <Drawing
+        {...pickConsequences(shown)}
+        change={before ? undefined : frame.change}
+        drags={before ? NO_DRAGS : drags}
+        mineInHand={myDrag !== undefined}
+        people={session.people}
+        roster={roster}
+        selection={selection}
+        reading={reading}
+        findingsShown={findingsShown}
+        viewpoint={viewpoint}
+        blobAddress={blobAddress}
+        spoken={spoken}
+        banner={before && 'Before the change'}
+        select={session.select}
+        drag={session.drag}
+        drop={session.drop}
+        point={session.point}
+        askAboutPin={askAboutPin}
+        sayLocked={session.sayLocked}
+        onHand={onHand}
+      >
+        <NoticeLine session={session} frame={frame} units={reading.units} />
+      </Drawing>
+      <GroundLine />
+      <Drawer {...parts} {...hands} />
+      <KeysSheet open={keysOpen} onClose={() => setKeysOpen(false)} />
+      <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />
+    </main>
+  );
+}
+
+type KeyHandAsk = (hole: PinQuestion['hole'], parts: PinQuestion['parts']) => void;
+
+const NO_DRAGS: readonly never[] = [];
+
+const pickConsequences = ({ plan, routing, analysis }: Frame) => ({ plan, routing, analysis });
+
+const pickChange = ({ change }: Frame) => (change ? { change } : {});
+
+/** The plan as it was before the change that is shown; `undefined` when there is none. */
+function stateBefore({ change, routing }: Frame): Frame | undefined {
+  const was = change?.beforePlan.routings.find(({ id }) => id === routing.id);
+  return change && was ? { plan: change.beforePlan, routing: was, analysis: change.before } : undefined;
+}
+
+/** Brings everything into view once, as soon as there is a plan and a place to draw it. */
+function useFirstFit(viewpoint: ReturnType<typeof openViewpoint>, { plan, routing }: Frame): void {
+  const size = useWatched(viewpoint.size);
+  const done = useRef(false);
+  useEffect(() => {
+    if (done.current || size.width === 0 || size.height === 0) return;
+    done.current = true;
+    viewpoint.fit(plan, routing);
+  }, [viewpoint, size, plan, routing]);
+}

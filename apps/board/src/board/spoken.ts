@@ -1,0 +1,23 @@
+import { holeOf } from '@loopwright/model';
+import { holeWords, namesOf, partWords } from '../reading/names.ts';
+import { teeOf } from '../reading/tee-in-use.ts';
+import type { Consequences, Reading, Selection } from './parts.ts';
+
+/** What is picked out, for those who listen: 'Hole 6, par 4, 327 yd. Green 6 chosen'. */
+export function spokenSelection(
+  { plan, routing, analysis }: Consequences,
+  selection: Selection,
+  reading: Reading,
+): string {
+  const { hole, part } = selection;
+  if (hole === undefined || !holeOf(routing, hole)) return '';
+  const names = namesOf(plan, routing, reading.units);
+  const figures = analysis.holes.get(hole);
+  const tee = teeOf(figures, reading.teeSet);
+  const words = [holeWords(routing, names, hole)];
+  if (figures?.missing) words.push(`no ${figures.missing} yet`);
+  else if (figures) words.push(`par ${figures.par.men}`);
+  if (tee) words.push(names.length(tee.measuredLength));
+  const chosen = part === undefined ? '' : `. ${partWords(plan.teeSets, names.number(hole), part)} chosen`;
+  return words.join(', ') + chosen;
+}

@@ -1,0 +1,50 @@
+import { useEffect, useRef, useState } from 'react';
+import { isEverywhere, type KeyMeaning, meaningOf } from '../tools/keys.ts';
+import { actOnKey, type KeyHand } from './key-actions.ts';
+import { openNudges } from './nudges.ts';
+
+/** Listens to the keyboard for as long as the board is shown. Answers whether 'see before' is held. */
+export function useBoardKeys(hand: KeyHand): boolean {
+  const newest = useRef(hand);
+  newest.current = hand;
+  const [beforeHeld, setBeforeHeld] = useState(false);
+  useEffect(() => {
+    const nudges = openNudges(() => newest.current);
+    const down = (event: KeyboardEvent) => {
+      const meaning = meaningOf(event);
+      if (event.defaultPrevented || !meaning || isTyping(event.target) || !isMeant(meaning, event.target)) return;
+      event.preventDefault();
+      if (meaning.do === 'before') setBeforeHeld(true);
+      else if (meaning.do === 'nudge') nudges.nudge(meaning.x, meaning.y);
+      else if (meaning.do !== 'let go' || !nudges.letGo()) actOnKey(meaning, newest.current);
+    };
+    const up = (event: KeyboardEvent) => {
+      if (event.key.toLowerCase() === 'b') setBeforeHeld(false);
+      if (event.key.startsWith('Arrow')) nudges.drop();
+    };
+    // Keys let go while another window had the keyboard are never reported.
+    const away = () => {
+      setBeforeHeld(false);
+      nudges.drop();
+    };
+    window.addEventListener('keydown', down);
+    window.addEventListener('keyup', up);
+    window.addEventListener('blur', away);
+    return () => {
+      window.removeEventListener('keydown', down);
+      window.removeEventListener('keyup', up);
+      window.removeEventListener('blur', away);
+    };
+  }, []);
+  return beforeHeld;
+}
+
+const isTyping = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && (target.matches('input, textarea, select') || target.isContentEditable);
+
+/** Keys of the drawing work on the drawing, and when nothing has the keyboard; lists and menus keep their own arrows. */
+function isMeant(meaning: KeyMeaning, target: EventTarget | null): boolean {
+  if (target instanceof HTMLElement && target.closest('[role="dialog"], [role="menu"], [role="listbox"]')) return false;
+  if (isEverywhere(meaning) || target === document.body) return true;
+  return target instanceof HTMLElement && target.closest('.plan') !== null;
+}

@@ -1,0 +1,60 @@
+import type { Plan } from '@loopwright/model';
+import { type EnterAnswer, parseCreateBoardAnswer, parseEnterAnswer } from '@loopwright/protocol';
+import type { Created } from '../board/parts.ts';
+
+/** What came of knocking at a board's door. */
+export type Entered =
+  | { readonly kind: 'entered'; readonly answer: EnterAnswer }
+  | { readonly kind: 'refused'; readonly why: string }
+  /** No server: what this machine keeps of the board may still be opened. */
+  | { readonly kind: 'no answer' };
+
+const NO_ANSWER = 'The server did not answer. Nothing was lost; check the connection and try again.';
+const NOT_UNDERSTOOD = 'The server answered something this page does not understand. Reload the page.';
+
+async function post(address: string, body: unknown): Promise<Response | undefined> {
+  try {
+    return await fetch(address, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      credentials: 'same-origin',
+      body: JSON.stringify(body),
+    });
+  } catch {
+    return undefined; // no network or no server: the caller says so
+  }
+}
+
+/** Exchanges the secret of a link for a cookie. The secret is in the body, never in an address. */
+export async function enterBoard(board: string, secret: string, name: string): Promise<Entered> {
+  const response = await post(`/api/boards/${encodeURIComponent(board)}/enter`, { secret, name });
+  if (!response) return { kind: 'no answer' };
+  const body = await bodyOf(response);
+  if (!response.ok) return { kind: 'refused', why: wordsOf(body) };
+  const answer = parseEnterAnswer(body);
+  return answer ? { kind: 'entered', answer } : { kind: 'refused', why: NOT_UNDERSTOOD };
+}
+
+/** Makes a board, empty or holding a plan. */
+export async function createBoard(request: { readonly name?: string; readonly plan?: Plan }): Promise<Created> {
+  const response = await post('/api/boards', request);
+  if (!response) return { kind: 'refused', why: NO_ANSWER };
+  const body = await bodyOf(response);
+  if (!response.ok) return { kind: 'refused', why: wordsOf(body) };
+  const answer = parseCreateBoardAnswer(body);
+  return answer ? { kind: 'created', link: answer.link } : { kind: 'refused', why: NOT_UNDERSTOOD };
+}
+
+async function bodyOf(response: Response): Promise<unknown> {
+  try {
+    return await response.json();
+  } catch {
+    return undefined; // not JSON: a proxy's page, say
+  }
+}
+
+/** The server's own sentence about a refusal, when it gave one. */
+export function wordsOf(body: unknown): string {
+  if (typeof body !== 'object' || body === null || !('words' in body)) return NOT_UNDERSTOOD;
+  return typeof body.words === 'string' ? body.words : NOT_UNDERSTOOD;
+}
