@@ -255,6 +255,21 @@ test.each(['clean', 'dirty', 'three-nines'])('%s: a board file of it reads back 
   expect(writeBoardFile(again.plan)).toBe(writeBoardFile(plan));
 });
 
+test('a name longer than a board takes is cut between characters, never through one', () => {
+  const feature = JSON.parse(sample('one-feature.json'));
+  feature.properties.name = `${'⛳'.repeat(40)} ${'😀'.repeat(60)}`;
+  const { plan } = take(JSON.stringify(feature));
+  expect([...(plan.routings[0]?.holes[0]?.name ?? '')]).toHaveLength(80);
+  expect(readCourseFile(writeBoardFile(plan))).toMatchObject({ kind: 'board', notes: [], plan });
+});
+
+test('nines that do not come back to the clubhouse have no base, so that no walk there is counted', () => {
+  const { plan, notes } = take(sample('clean.geojson'));
+  expect(plan.site.bases).toHaveLength(1);
+  expect(plan.routings[0]?.loops.map((loop) => loop.base)).toEqual([undefined, undefined]);
+  expect(notes.filter(({ about }) => about === 'Clubhouse')).toHaveLength(2);
+});
+
 test('whatever is knocked out of a file, it is read, or refused in a sentence, and reads back equal', () => {
   const clean: unknown = JSON.parse(sample('dirty.geojson'));
   const rubbish = fc.oneof(fc.constantFrom(null, 1e308, '', [], {}, [[]], -1), fc.jsonValue());

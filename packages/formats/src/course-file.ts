@@ -8,6 +8,9 @@ import { readElements } from './geojson/read-elements.ts';
 import { readJsonText } from './json-text.ts';
 import { counted, type Note, type NoteBook, noteBook } from './note.ts';
 
+/** Holes of a file that are told apart into courses. */
+const MOST_HOLES = 2_000;
+
 export interface TakenCourse {
   readonly plan: Plan;
   readonly notes: readonly Note[];
@@ -59,13 +62,10 @@ function coursesFrom(value: unknown): CourseFile {
       kind: 'unreadable',
       why: 'No holes were found in this file: a course needs lines tagged golf=hole, drawn from tee to green.',
     };
+  if (sorted.holes.length > MOST_HOLES) return tooManyHoles(sorted.holes.length);
   const courses = coursesOf(sorted);
   const largest = Math.max(...courses.map(({ holes }) => holes.length));
-  if (largest > LIMITS.holesPerRouting)
-    return {
-      kind: 'unreadable',
-      why: `This file holds a course of ${largest} holes; a board takes at most ${LIMITS.holesPerRouting}: cut the file to one course.`,
-    };
+  if (largest > LIMITS.holesPerRouting) return tooManyHoles(largest);
   return {
     kind: 'courses',
     courses: courses.map(({ name, holes }) => ({ name, holes: holes.length })),
@@ -75,6 +75,11 @@ function coursesFrom(value: unknown): CourseFile {
       return planOfCourse(course, sorted, notes.all());
     },
   };
+}
+
+function tooManyHoles(holes: number): CourseFile {
+  const why = `This file holds a course of ${holes} holes; a board takes at most ${LIMITS.holesPerRouting}: cut the file to one course.`;
+  return { kind: 'unreadable', why };
 }
 
 type Placed =

@@ -1,4 +1,4 @@
-import { LIMITS, type Site } from '@loopwright/model';
+import { LIMITS, parseName, type Site } from '@loopwright/model';
 import { counted, type NoteBook } from '../note.ts';
 import type { SitePlane } from '../survey/site-plane.ts';
 import type { CourseElements } from './courses.ts';
@@ -32,7 +32,7 @@ export function courseSite(land: Land, inPlay: readonly HoleInHand[], notes: Not
     notes.add(`Left out, without a hole of this course: ${counted(others, 'course outline')}.`, 'Boundary');
   const boundary = siteBoundary(course.boundaries, plane.toSite, notes);
   return {
-    name: course.name.slice(0, LIMITS.name),
+    name: parseName(course.name, LIMITS.name) ?? 'Imported course',
     north: plane.north,
     location: plane.location,
     ...(boundary && { boundary }),

@@ -1,5 +1,6 @@
 import { distanceBetween, pointBetween, polylineLength } from '@loopwright/geometry';
 import { LIMITS, type SitePoint } from '@loopwright/model';
+import { thinnedLine } from './thinned.ts';
 
 /** Pieces whose ends lie within this of each other meet (m). */
 const MEETING = 2;
@@ -35,6 +36,9 @@ function withoutRepeats(line: readonly SitePoint[]): readonly SitePoint[] {
   });
 }
 
+/** Points of a line that are looked at one by one; a finer drawing is thinned first, by less than its width. */
+const MOST_TRACED = 200;
+
 /** Share of its length by which a simplified line may differ before its turn points are moved. */
 const LENGTH_TOLERANCE = 0.001;
 
@@ -56,13 +60,13 @@ export interface SimplifiedLine {
  * 1 in 1,000 shorter, the turn points are moved away from the straight line from tee to green until the length is that
  * of the mapped line: a card's length matters more than a turn point's place.
  *
- * Cost: O(n²) in the points of the line.
+ * Cost: O(n log n) in the points of the line, and O(m²) in the 200 of them that are looked at.
  */
 export function simplifiedLine(mapped: readonly SitePoint[]): SimplifiedLine {
   const most = LIMITS.turnPointsPerHole;
   if (mapped.length <= most + 2) return { line: mapped, dropped: 0, lengthChange: 0, isSpread: false };
   const length = polylineLength(mapped);
-  const longest = longestChain(mapped, most);
+  const longest = longestChain(thinnedLine(mapped, MOST_TRACED).points, most);
   const isShort = length - polylineLength(longest) > length * LENGTH_TOLERANCE;
   const line = isShort ? spread(longest, length) : longest;
   return {

@@ -49,7 +49,7 @@ export function nameBesideNumber(tags: Tags): string | undefined {
   const rest = name
     .replace(/\d+/g, '')
     .replace(/(st|nd|rd|th)\b/gi, '')
-    .replace(/[^\p{L}]+/gu, ' ')
+    .replace(/[\s\p{P}]+/gu, ' ')
     .trim()
     .toUpperCase();
   return rest === '' || NOT_A_GROUP.has(rest) ? undefined : name;

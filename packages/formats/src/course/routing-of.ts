@@ -1,8 +1,10 @@
+import { distanceBetween } from '@loopwright/geometry';
 import {
   type Base,
   type Hole,
   LIMITS,
   orderKeyAt,
+  parseName,
   pointToMillimetre,
   type Relation,
   type Routing,
@@ -11,10 +13,10 @@ import {
 } from '@loopwright/model';
 import { grouped } from '../grouped.ts';
 import type { NoteBook } from '../note.ts';
-import { nameOf, teeOf } from './hole-in-hand.ts';
+import { endOf, type HoleInHand, nameOf, teeOf } from './hole-in-hand.ts';
 import { simplifiedLine } from './hole-line.ts';
 import { nameBesideNumber } from './hole-number.ts';
-import type { LoopsInHand } from './loops-of.ts';
+import type { LoopInHand, LoopsInHand } from './loops-of.ts';
 import { mappedPar } from './mapped-par.ts';
 import type { HoleWithGreen } from './match-greens.ts';
 
@@ -29,47 +31,74 @@ interface Seated {
 
 /** The routing as mapped: loops, rounds and holes, each hole's length that of its mapped line. */
 export function routingOf(
-  { loops, rounds, spare }: LoopsInHand,
-  finished: ReadonlyMap<unknown, HoleWithGreen>,
+  loopsInHand: LoopsInHand,
+  finished: ReadonlyMap<HoleInHand, HoleWithGreen>,
   base: Base | undefined,
   notes: NoteBook,
 ): Routing {
-  const places: { hole: HoleWithGreen; seat: Seat }[] = [];
-  const place = (hole: unknown, seat: Seat) => {
-    const done = finished.get(hole);
-    if (done) places.push({ hole: done, seat });
-  };
-  for (const loop of loops)
-    for (const [index, hole] of loop.holes.entries())
-      place(hole, { in: 'loop', loop: loop.id, key: orderKeyAt(index) });
-  for (const [index, hole] of spare.entries()) place(hole, { in: 'spare', key: orderKeyAt(index) });
-  const seated = places.map(({ hole, seat }, index) => ({ id: `h${String(index + 1).padStart(3, '0')}`, hole, seat }));
-  const sharing = grouped(
-    seated.filter(({ hole }) => hole.outline !== undefined),
-    ({ hole }) => hole.outline,
-  );
-  const holes = seated.map((one) => holeOf(one, sharing.get(one.hole.outline) ?? [], notes));
+  const { loops, rounds } = loopsInHand;
+  const seated = seatedHoles(loopsInHand, finished);
+  const onMappedGreens = seated.filter(({ hole }) => hole.outline !== undefined);
+  const sharing = grouped(onMappedGreens, ({ hole }) => hole.outline);
   const idsIn = (loop: string) =>
     seated.filter(({ seat }) => seat.in === 'loop' && seat.loop === loop).map(({ id }) => id);
   return {
     id: 'as-mapped',
     name: 'As mapped',
     locked: false,
-    loops: loops.map(({ id, name }) => ({
-      id,
-      name: name.slice(0, LIMITS.name),
-      ...(base && { base: base.id }),
-      holes: idsIn(id),
+    loops: loops.map((loop) => ({
+      id: loop.id,
+      name: parseName(loop.name, LIMITS.name) ?? loop.id,
+      ...(base && returnsTo(base, loop, notes) && { base: base.id }),
+      holes: idsIn(loop.id),
     })),
-    rounds: rounds.map((round) => ({ ...round, name: round.name.slice(0, LIMITS.name) })),
-    holes,
+    rounds: rounds.map((round) => ({ ...round, name: parseName(round.name, LIMITS.name) ?? round.id })),
+    holes: seated.map((one) => holeOf(one, sharing.get(one.hole.outline) ?? [], notes)),
     spare: seated.filter(({ seat }) => seat.in === 'spare').map(({ id }) => id),
   };
 }
 
+/** Every hole with its id and seat: loop by loop in order, then the tray. */
+function seatedHoles(
+  { loops, spare }: LoopsInHand,
+  finished: ReadonlyMap<HoleInHand, HoleWithGreen>,
+): readonly Seated[] {
+  const seats = [
+    ...loops.flatMap((loop) =>
+      loop.holes.map((hole, index): [HoleInHand, Seat] => [
+        hole,
+        { in: 'loop', loop: loop.id, key: orderKeyAt(index) },
+      ]),
+    ),
+    ...spare.map((hole, index): [HoleInHand, Seat] => [hole, { in: 'spare', key: orderKeyAt(index) }]),
+  ];
+  return seats.flatMap(([inHand, seat], index) => {
+    const hole = finished.get(inHand);
+    return hole ? [{ id: `h${String(index + 1).padStart(3, '0')}`, hole, seat }] : [];
+  });
+}
+
+/**
+ * A loop leaves from a base and returns to it when both its first tee and its last green lie within this (m): the
+ * longest walk from ninth green to tenth tee before a stop, by the calibration on mapped courses.
+ */
+const RETURNS_WITHIN = 400;
+
+function returnsTo(base: Base, { name, holes }: LoopInHand, notes: NoteBook): boolean {
+  const [first, last] = [holes[0], holes.at(-1)];
+  if (!first || !last) return false;
+  const off = Math.max(distanceBetween(base.apron, teeOf(first)), distanceBetween(base.apron, endOf(last)));
+  if (off <= RETURNS_WITHIN) return true;
+  notes.add(
+    `It lies ${Math.round(off)} m from an end of '${name}': no walks to and from it are counted for that loop.`,
+    base.name,
+  );
+  return false;
+}
+
 function holeOf({ id, hole, seat }: Seated, sharing: readonly Seated[], notes: NoteBook): Hole {
   const about = nameOf(hole);
-  const name = nameBesideNumber(hole.tags)?.slice(0, LIMITS.name);
+  const name = parseName(nameBesideNumber(hole.tags), LIMITS.name);
   const others = sharing.filter((other) => other.id !== id);
   if (others.length > 0)
     notes.add(`It shares its green with ${others.map((other) => nameOf(other.hole)).join(' and ')}.`, about);

@@ -1,5 +1,5 @@
 import { distanceBetween, distanceToRing, pointBetween } from '@loopwright/geometry';
-import { type Base, LIMITS, pointToMillimetre, type SitePoint } from '@loopwright/model';
+import { type Base, LIMITS, parseName, pointToMillimetre, type SitePoint } from '@loopwright/model';
 import type { Element, LonLat } from '../geojson/element.ts';
 import type { NoteBook } from '../note.ts';
 import { ringOnSite } from './site-features.ts';
@@ -49,7 +49,7 @@ export function siteBases(
     .slice(0, LIMITS.bases)
     .map(({ name, apron, footprints }, index) => ({
       id: `base-${index + 1}`,
-      name: name ? name.slice(0, LIMITS.name) : index === 0 ? 'Clubhouse' : `Clubhouse ${index + 1}`,
+      name: parseName(name, LIMITS.name) ?? (index === 0 ? 'Clubhouse' : `Clubhouse ${index + 1}`),
       apron,
       footprints: footprints.slice(0, LIMITS.footprints),
     }));

@@ -4,6 +4,7 @@ import {
   type FeatureGeometry,
   type FeatureKind,
   LIMITS,
+  parseName,
   presetOf,
   type Ring,
   type SitePoint,
@@ -44,7 +45,7 @@ export function siteFeatures(things: readonly FeatureInHand[], toSite: ToSite, n
 }
 
 function featureOf(index: number, kind: FeatureKind, name: string | undefined, geometry: FeatureGeometry): Feature {
-  const shown = name?.slice(0, LIMITS.name);
+  const shown = parseName(name, LIMITS.name);
   return {
     id: `f${String(index + 1).padStart(4, '0')}`,
     kind,
