@@ -92,6 +92,20 @@ export interface ConnectOptions {
   readonly epoch: number;
   /** Off in tests that have no IndexedDB. */
   readonly keepOffline: boolean;
+  /** The page's own `WebSocket` unless a test brings another. */
+  readonly socket?: typeof WebSocket;
+  /** The machine's own unless a test moves it. */
+  readonly clock?: Clock;
+  /** Numbers in [0, 1) that spread the tries to connect again. */
+  readonly random?: () => number;
+}
+
+/** Time as the connection takes it. */
+export interface Clock {
+  /** Milliseconds since some moment. */
+  now(): number;
+  /** Does it once, so many milliseconds from now, unless stopped. */
+  after(milliseconds: number, work: () => void): Stop;
 }
 
 export type { EditResult, NamedEdit };

@@ -1,4 +1,5 @@
 export type {
+  Clock,
   Connection,
   ConnectOptions,
   EditResult,

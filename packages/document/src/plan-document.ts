@@ -26,58 +26,47 @@ export class SharedPlan implements PlanDocument {
     });
   }
 
-  read(): Plan {
-    return this.#current().plan;
-  }
+  // Arrow functions, so that each can be handed on by itself.
+  readonly read = (): Plan => this.#current().plan;
 
-  readWith(live: readonly NamedEdit[]): Plan {
+  readonly readWith = (live: readonly NamedEdit[]): Plan => {
     let reading = this.#current();
     for (const edit of live) reading = this.#with(reading, edit);
     return reading.plan;
-  }
+  };
 
-  edit(edit: NamedEdit): EditResult {
+  readonly edit = (edit: NamedEdit): EditResult => {
     const reading = this.#current();
     const writes = writesFor(edit, reading);
     if (typeof writes === 'string') return writes;
     this.#history.record(edit, writes, reading.cells);
     writeTo(this.doc, writes);
     return 'done';
-  }
+  };
 
-  undo(): UndoResult {
-    return this.#turnBack(this.#history.undo(this.#current().cells));
-  }
+  readonly undo = (): UndoResult => this.#turnBack(this.#history.undo(this.#current().cells));
 
-  redo(): UndoResult {
-    return this.#turnBack(this.#history.redo(this.#current().cells));
-  }
+  readonly redo = (): UndoResult => this.#turnBack(this.#history.redo(this.#current().cells));
 
-  steps() {
-    return this.#history.steps();
-  }
+  readonly steps = () => this.#history.steps();
 
-  unread(): readonly UnreadField[] {
-    return [...unreadOf(this.#current().read), ...this.#changes.stray()];
-  }
+  readonly unread = (): readonly UnreadField[] => [...unreadOf(this.#current().read), ...this.#changes.stray()];
 
-  onChange(listener: () => void): Stop {
+  readonly onChange = (listener: () => void): Stop => {
     // A listener of one's own: the same function may be registered twice and stopped once.
     const own = () => listener();
     this.#listeners.add(own);
     return () => {
       this.#listeners.delete(own);
     };
-  }
+  };
 
-  state(): Uint8Array {
-    return Y.encodeStateAsUpdate(this.doc);
-  }
+  readonly state = (): Uint8Array => Y.encodeStateAsUpdate(this.doc);
 
-  close(): void {
+  readonly close = (): void => {
     this.#listeners.clear();
     this.doc.destroy();
-  }
+  };
 
   #current(): Reading {
     this.#reading = layOver(this.#reading, this.#changes.take());

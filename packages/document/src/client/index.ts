@@ -1,1 +1,1 @@
-export {};
+export { connect } from './connect.ts';

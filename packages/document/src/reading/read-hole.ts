@@ -61,13 +61,13 @@ function parseJudgement(value: unknown): Judgement | undefined {
 }
 
 /**
- * One hole from its parts. It is there once it has a seat that is decided; a part that cannot be read is left out and
- * reported. Removed holes are read too: who looks them up by id still finds them.
+ * One hole from its parts. It is there as long as anything about it is decided, and a spare one while its seat is not;
+ * a part that cannot be read is left out and reported. Removed holes are read too: who looks them up by id still finds them.
  */
 export function readHole(group: string, parts: Parts): Read<Hole> {
   const reader = partReader(parts);
-  const seated = parts.get('seat') ?? null;
-  if (seated === null) return { value: undefined, order: '', unread: [] };
+  const isThere = [...parts.values()].some((value) => value !== null);
+  if (!isThere) return { value: undefined, order: '', unread: [] };
   const seat = reader.take('seat', parseSeat) ?? SPARE;
   const name = reader.take('name', (value) => parseName(value, LIMITS.name));
   const note = reader.take('note', (value) => parseLines(value, LIMITS.note));
