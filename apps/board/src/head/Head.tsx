@@ -4,6 +4,7 @@ import { Choices } from '../style/Choices.tsx';
 import { HeadMenu } from './HeadMenu.tsx';
 import { Invite } from './Invite.tsx';
 import { PeopleHere } from './PeopleHere.tsx';
+import { routingTitle } from './routing-title.ts';
 import { Saved } from './Saved.tsx';
 import { Steps } from './Steps.tsx';
 import { stepTitle } from './step-title.ts';
@@ -26,7 +27,7 @@ export function Head(props: HeadProps) {
       </h1>
       {siteNote && <p className="head__note">{siteNote}</p>}
       <p className="head__routing">
-        {routing.name}
+        {routingTitle(routing)}
         {routing.locked && <span className="soft"> · locked</span>}
       </p>
       <TeesInUse teeSets={props.teeSets} reading={reading} onReading={onReading} />

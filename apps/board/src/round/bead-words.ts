@@ -15,13 +15,18 @@ export function grabbedWords(number: string): string {
   return `Hole ${number} picked up. ${GRABBED_HINT}`;
 }
 
-/** A number may change with the move: said as it is before the drop. */
-export function movedWords(number: string, place: BeadPlace, names: Names): string {
-  return `Hole ${number}: ${placeWords(place, names)}.`;
+interface HeldBead {
+  readonly hole: HoleId;
+  readonly place: BeadPlace;
 }
 
-export function droppedWords(number: string, place: BeadPlace, names: Names): string {
-  return `Hole ${number} put down: ${placeWords(place, names)}.`;
+/** Numbers change with the move: all are said as they were at picking up. */
+export function movedWords({ hole, place }: HeldBead, names: Names): string {
+  return `Hole ${names.number(hole)}: ${placeWords(place, names)}.`;
+}
+
+export function droppedWords({ hole, place }: HeldBead, names: Names): string {
+  return `Hole ${names.number(hole)} put down: ${placeWords(place, names)}.`;
 }
 
 export function leftWords(number: string): string {

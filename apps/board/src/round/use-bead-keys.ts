@@ -8,8 +8,8 @@ import type { BeadHand } from './use-bead-hand.ts';
 interface BeadKeys {
   readonly string: RefObject<HTMLElement | null>;
   readonly hand: BeadHand;
-  readonly routing: Routing;
-  readonly names: Names;
+  /** What holes are called while one is held: by their numbers as they were at picking up. */
+  readonly namesIn: (routing: Routing) => Names;
   readonly announce: (words: string) => void;
   readonly onReach: (hole: HoleId) => void;
   readonly onTakeOut: (hole: HoleId) => void;
@@ -17,7 +17,7 @@ interface BeadKeys {
 
 /** Enter or Space picks a bead up, arrows move it, Enter or Space puts it down, Escape leaves it; Delete takes it out. */
 export function useBeadKeys(keys: BeadKeys) {
-  const { hand, names, announce } = keys;
+  const { hand, namesIn, announce } = keys;
   const heldByKeys = hand.held?.by === 'keys' ? hand.held : undefined;
   useLayoutEffect(() => {
     if (heldByKeys) beadButton(keys.string.current, heldByKeys.hole)?.focus();
@@ -25,22 +25,24 @@ export function useBeadKeys(keys: BeadKeys) {
 
   const pickUp = (hole: HoleId) => {
     const held = hand.pick(hole, 'keys');
-    announce(held ? grabbedWords(names.number(hole)) : 'This routing is locked: copy it to change the order.');
+    announce(
+      held ? grabbedWords(namesIn(held.routing).number(hole)) : 'This routing is locked: copy it to change the order.',
+    );
   };
   const putDown = () => {
     const held = hand.drop();
-    if (held) announce(droppedWords(names.number(held.hole), held.place, names));
+    if (held) announce(droppedWords(held, namesIn(held.routing)));
   };
   const move = (step: 1 | -1) => {
     const held = hand.held;
     if (!held) return;
     const place = placeBeside(held.routing, held.hole, held.place, step);
     hand.moveTo(place);
-    announce(movedWords(names.number(held.hole), place, names));
+    announce(movedWords({ hole: held.hole, place }, namesIn(held.routing)));
   };
   const leave = () => {
     const held = hand.leave();
-    if (held) announce(leftWords(names.number(held.hole)));
+    if (held) announce(leftWords(namesIn(held.routing).number(held.hole)));
   };
 
   const whileHeld = (event: KeyboardEvent) => {

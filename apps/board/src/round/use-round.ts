@@ -1,4 +1,4 @@
-import type { HoleId } from '@loopwright/model';
+import type { HoleId, Routing } from '@loopwright/model';
 import { useMemo, useRef, useState } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { namesOf } from '../reading/names.ts';
@@ -32,8 +32,9 @@ export function useRound(props: RoundProps) {
   const hand = useBeadHand(routing, edit, props.preview);
   const drag = usePointerDrag(string, ghost, hand);
   const onTakeOut = (hole: HoleId) => edit({ edit: 'take out', routing: routing.id, hole });
+  const namesIn = (of: Routing) => namesOf(plan, of, reading.units);
   const onReach = (hole: HoleId) => select({ hole });
-  const keys = useBeadKeys({ string, hand, routing, names, announce, onReach, onTakeOut });
+  const keys = useBeadKeys({ string, hand, namesIn, announce, onReach, onTakeOut });
 
   const onChoose = (hole: HoleId) => {
     if (drag.wasDragged()) return;

@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { namesOf } from '../reading/names.ts';
+import { PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
+import { droppedWords, grabbedWords, movedWords, swapChoices } from './bead-words.ts';
+
+const NAMES = namesOf(PLAN, ROUTING, 'yards');
+
+test('places are said by the holes they follow', () => {
+  expect(movedWords({ hole: 'h1', place: { in: 'loop', loop: 'front', after: 'h2' } }, NAMES)).toBe(
+    'Hole 1: after hole 2 on Front nine.',
+  );
+  expect(droppedWords({ hole: 'h2', place: { in: 'loop', loop: 'front', after: 'first' } }, NAMES)).toBe(
+    'Hole 2 put down: first on Front nine.',
+  );
+  expect(movedWords({ hole: 'h2', place: { in: 'tray' } }, NAMES)).toMatch(/spare tray/);
+});
+
+test('picking up says how to go on', () => {
+  expect(grabbedWords('4')).toMatch(/^Hole 4 picked up\. Arrow/);
+});
+
+test('a hole may swap with every other hole of the round, not with itself or a spare one', () => {
+  expect(swapChoices(ROUTING, NAMES, 'h1')).toEqual([{ hole: 'h2', words: 'Hole 2' }]);
+});
