@@ -53,7 +53,7 @@ function numberedGroup(
   for (const [number, claims] of candidates) if (claims.length === 1 && claims[0]) byNumber.set(number, claims[0]);
   for (const [number, claims] of [...candidates].sort(([a], [b]) => a - b)) {
     if (claims.length === 1) continue;
-    const best = nearestInto(claims, byNumber.get(number - 1), byNumber.get(number + 1)) ?? claims[0];
+    const best = rightfulHolder(claims, number, byNumber);
     if (!best) continue;
     byNumber.set(number, best);
     loose.push(...claims.filter((claim) => claim !== best));
@@ -69,6 +69,37 @@ function numberedGroup(
     notes,
   );
   return { group, holes };
+}
+
+/**
+ * Which of several holes with one number keeps it: where a number beside it is free, the other of two is taken to be that
+ * one, and the order with the shorter walks holds.
+ */
+function rightfulHolder(
+  claims: readonly HoleInHand[],
+  number: number,
+  byNumber: ReadonlyMap<number, HoleInHand>,
+): HoleInHand | undefined {
+  const [first, second] = claims;
+  if (!first || !second || claims.length > 2)
+    return nearestInto(claims, byNumber.get(number - 1), byNumber.get(number + 1));
+  const order = (claim: HoleInHand, other: HoleInHand) => {
+    if (!byNumber.has(number + 1)) return [byNumber.get(number - 1), claim, other, byNumber.get(number + 2)];
+    if (number > 1 && !byNumber.has(number - 1))
+      return [byNumber.get(number - 2), other, claim, byNumber.get(number + 1)];
+    return [byNumber.get(number - 1), claim, byNumber.get(number + 1)];
+  };
+  return walked(order(second, first)) < walked(order(first, second)) ? second : first;
+}
+
+/** Metres walked through some holes in order; ends that are not known cost nothing. */
+function walked(order: readonly (HoleInHand | undefined)[]): number {
+  let sum = 0;
+  for (const [index, to] of order.entries()) {
+    const from = order[index - 1];
+    if (from && to) sum += distanceBetween(endOf(from), teeOf(to));
+  }
+  return sum;
 }
 
 /** The hole with the shortest walks from the hole before and to the hole after, where those are known. */
