@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { GoTo } from '../../board/parts.ts';
 import { saysTheSame } from '../../reading/steady.ts';
+import { WideTable } from '../../style/WideTable.tsx';
 import type { CardCell, CardLoop, CardRow, CardTotal, CardView } from './card-view.ts';
 
 interface CardTableProps {
@@ -11,7 +12,7 @@ interface CardTableProps {
 /** Numbers, pars and lengths of all tee sets, loop by loop, with the round's total at the foot. */
 export function CardTable({ view, goTo }: CardTableProps) {
   return (
-    <section className="table-scroll" aria-label="Lengths and pars">
+    <WideTable label="Lengths and pars">
       <table className="table card-table">
         <caption>Lengths, {view.unit}</caption>
         <thead>
@@ -43,7 +44,7 @@ export function CardTable({ view, goTo }: CardTableProps) {
           ))}
         </tfoot>
       </table>
-    </section>
+    </WideTable>
   );
 }
 

@@ -1,11 +1,12 @@
 import { memo } from 'react';
 import { saysTheSame } from '../../reading/steady.ts';
+import { WideTable } from '../../style/WideTable.tsx';
 import type { LineRow, LineView } from './line-view.ts';
 
 /** Direction, bends, shot into the green, walk on: how each hole plays from the tees in use. */
 export function LineTable({ view, unit }: { readonly view: LineView; readonly unit: string }) {
   return (
-    <section className="table-scroll" aria-label="Lines of play and walks">
+    <WideTable label="Lines of play and walks">
       <table className="table line-table">
         <caption>
           Lines of play from {view.teeSet}, {unit}
@@ -33,7 +34,7 @@ export function LineTable({ view, unit }: { readonly view: LineView; readonly un
         </tbody>
       </table>
       <p className="small soft">Shots and clubs: the {view.player} of the tee set, on the level.</p>
-    </section>
+    </WideTable>
   );
 }
 

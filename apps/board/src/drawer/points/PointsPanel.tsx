@@ -2,6 +2,7 @@ import { holeOf } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { DrawerProps } from '../../board/parts.ts';
 import { Fold } from '../../style/Fold.tsx';
+import { WideTable } from '../../style/WideTable.tsx';
 import { HoleDecisions } from './HoleDecisions.tsx';
 import { PointRowView } from './PointRowView.tsx';
 import { type HolePoints, toHolePoints } from './points-view.ts';
@@ -50,7 +51,7 @@ function HoleTable({ routing, edit, points }: DrawerProps & { readonly points: H
   const hole = holeOf(routing, points.hole);
   return (
     <>
-      <div className="table-scroll">
+      <WideTable label={`Points of ${points.title}`}>
         <table className="table points" aria-label={`Points of ${points.title}`}>
           <thead>
             <tr>
@@ -75,7 +76,7 @@ function HoleTable({ routing, edit, points }: DrawerProps & { readonly points: H
             ))}
           </tbody>
         </table>
-      </div>
+      </WideTable>
       {hole && (
         <HoleDecisions routing={routing.id} hole={hole} number={points.number} locked={routing.locked} edit={edit} />
       )}

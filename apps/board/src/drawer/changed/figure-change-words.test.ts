@@ -1,0 +1,44 @@
+import type { Finding } from '@loopwright/analysis';
+import { expect, test } from 'vitest';
+import { figureChangeWords } from './figure-change-words.ts';
+
+const NAMES = { length: (metres: number) => `${metres} m`, angle: (degrees: number) => `${degrees}°` };
+const finding = (measured: number, severity: Finding['severity'] = 'look'): Finding => ({
+  key: 'k',
+  code: 'long-walk',
+  severity,
+  holes: [],
+  features: [],
+  measured,
+  limit: 135,
+  unit: 'm',
+  worse: 'more',
+  setting: 'long-walk-look',
+  place: { type: 'round' },
+  detail: {},
+  safety: false,
+});
+
+test('a new finding is new, with its measure and limit', () => {
+  expect(figureChangeWords({ change: 'gained', after: finding(140) }, NAMES)).toEqual({
+    tag: 'new',
+    below: '140 m, limit 135 m',
+  });
+});
+
+test('a finding that became more severe says what it is now', () => {
+  const change = { change: 'gained', before: finding(140), after: finding(310, 'stop') } as const;
+  expect(figureChangeWords(change, NAMES)).toEqual({ tag: 'now stop', below: 'was 140 m, limit 135 m, now 310 m' });
+});
+
+test('worse and eased carry a sign', () => {
+  expect(figureChangeWords({ change: 'worsened', before: finding(140), after: finding(150) }, NAMES).tag).toBe('+10 m');
+  expect(figureChangeWords({ change: 'eased', before: finding(150), after: finding(140) }, NAMES).tag).toBe('−10 m');
+});
+
+test('a finding that is gone says what it was', () => {
+  expect(figureChangeWords({ change: 'inside its limit again', before: finding(140) }, NAMES)).toEqual({
+    tag: 'inside its limit',
+    below: 'was 140 m, limit 135 m',
+  });
+});
