@@ -12,10 +12,11 @@ const somewhere = (random: Random): SitePoint => pointToMillimetre({ x: random()
 const near = (at: SitePoint, metres: number, random: Random): SitePoint =>
   pointToMillimetre({ x: at.x + (random() * 2 - 1) * metres, y: at.y + (random() * 2 - 1) * metres });
 
-/** A hole laid anywhere: 120 to 520 m long, sometimes bent, sometimes with a shorter tee of its own. */
-export function randomHole(place: number, loop: LoopId, random: Random): Hole {
-  const tee = somewhere(random);
-  const turn = random() * 2 * Math.PI;
+/** A hole from a tee near `from`, whichever way the site goes on: 120 to 520 m long, sometimes bent. */
+function randomHole(place: number, loop: LoopId, from: SitePoint, random: Random): Hole {
+  const tee = near(from, 50, random);
+  const middle = Math.atan2(SIDE / 2 - tee.x, SIDE / 2 - tee.y);
+  const turn = middle + (random() - 0.5) * 4;
   const length = 120 + random() * 400;
   const towards = { x: Math.sin(turn), y: Math.cos(turn) };
   const along = (share: number) => ({ x: tee.x + towards.x * length * share, y: tee.y + towards.y * length * share });
@@ -34,7 +35,7 @@ export function randomHole(place: number, loop: LoopId, random: Random): Hole {
     par: { men: 'by length', women: 'by length' },
     verdict: 'undecided',
     pinned: [],
-    waypoints: random() < 0.2 ? [somewhere(random)] : [],
+    waypoints: random() < 0.2 ? [near(along(1), 80, random)] : [],
     relations: [],
   };
 }
@@ -68,9 +69,13 @@ function randomFeature(place: number, random: Random): Feature {
 
 /** An invented plan: two loops from one base, features and a boundary; for tests and benches only. */
 export function randomPlan(random: Random, holesInLoop = 9, features = 40): Plan {
-  const holes = Array.from({ length: 2 * holesInLoop }, (_, place) =>
-    randomHole(place, place < holesInLoop ? 'out' : 'in', random),
-  );
+  const holes: Hole[] = [];
+  let from = somewhere(random);
+  for (let place = 0; place < 2 * holesInLoop; place++) {
+    const hole = randomHole(place, place < holesInLoop ? 'out' : 'in', from, random);
+    holes.push(hole);
+    from = hole.green?.centre ?? from;
+  }
   const ids = holes.map(({ id }) => id);
   const corner = (x: number, y: number) => ({ x: x * SIDE, y: y * SIDE });
   return {

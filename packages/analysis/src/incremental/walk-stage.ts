@@ -1,6 +1,7 @@
 import { type Box, boundsOf, boxesMeet } from '@loopwright/geometry';
 import type { HoleId, Plan, Routing, SitePoint } from '@loopwright/model';
 import type { HoleReach } from '../clearance/hole-reach.ts';
+import { checkWalkFeatures } from '../clearance/walk-features.ts';
 import { checkWalkPast } from '../clearance/walks.ts';
 import type { Finding, WalkFigures } from '../figures.ts';
 import { checkFeatureCrossings, checkLineCrossings } from '../walk/crossing-findings.ts';
@@ -68,15 +69,17 @@ export function openWalkStage() {
     });
   }
 
-  function crossed({ path, box, features }: Way, lines: readonly CrossedLine[], { settings }: BoardInputs): Walked {
+  function crossed({ path, box, features }: Way, lines: readonly CrossedLine[], board: BoardInputs): Walked {
+    const { settings, limits } = board;
     const near = lines.filter((line) => boxesMeet(box, line.box));
-    return walked.recall(path.key, [path, settings, features, ...near], () => {
+    return walked.recall(path.key, [path, settings, board.features, ...near], () => {
       const crossings = [...lineCrossings(path, near, settings), ...features.map(asCrossing)];
       const walk = { ...path, crossings };
       const figures = new Map(near.map((line) => [line.figures.id, line.figures]));
       const findings = [
         ...checkLineCrossings(walk, figures, settings),
         ...checkFeatureCrossings(walk, features, settings),
+        ...checkWalkFeatures(walk, board.features, limits),
       ];
       return { walk, findings };
     });
