@@ -33,6 +33,10 @@ test.each([
   [{ highway: 'street_lamp' }, { is: 'unknown' }],
   [{ natural: 'sand' }, { is: 'unknown' }],
   [{ golf: 'pin' }, { is: 'left out', what: 'pin' }],
+  [
+    { waterway: 'stream', tunnel: 'culvert' },
+    { is: 'left out', what: 'way or stream under the ground' },
+  ],
   [{ golf: '__proto__' }, { is: 'unknown' }],
 ])('%j is %j', (tags, kind) => {
   expect(kindOf(tags)).toEqual(kind);

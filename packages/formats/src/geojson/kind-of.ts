@@ -49,6 +49,7 @@ const CLOSED_TO_THE_PUBLIC = new Set(['private', 'no', 'customers', 'members']);
  * A way that does not say it is closed to the public is public: the careful reading.
  */
 export function kindOf(tags: Tags): ElementKind {
+  if (tags.tunnel !== undefined && tags.tunnel !== 'no') return leftOut('way or stream under the ground');
   const golf = tags.golf === undefined ? undefined : GOLF.get(tags.golf);
   if (golf) return golf;
   if (tags.leisure === 'golf_course') return { is: 'boundary' };
