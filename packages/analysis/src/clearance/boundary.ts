@@ -1,6 +1,7 @@
 import { boundsOf, grown, pointAlong, polylineLength, segmentsApart, stretch } from '@loopwright/geometry';
 import { type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import { farthestOf, type Tier, tiersOf, tierUnder } from '../findings/tier.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import type { Closest } from './closest.ts';
@@ -83,7 +84,7 @@ function steps(line: readonly SitePoint[]): readonly SitePoint[] {
 }
 
 function edgeFinding(
-  code: string,
+  code: FindingCode,
   hole: HoleReach,
   closest: Closest | undefined,
   tiers: readonly Tier[],

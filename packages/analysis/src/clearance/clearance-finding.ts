@@ -1,9 +1,10 @@
 import { type FeatureId, type HoleId, type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding, FindingPlace } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import type { Tier } from '../findings/tier.ts';
 
 interface Noticed {
-  readonly code: string;
+  readonly code: FindingCode;
   /** In the order the sentence names them. */
   readonly holes: readonly HoleId[];
   readonly features?: readonly FeatureId[];

@@ -1,5 +1,6 @@
 import { type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import type { Tier } from '../findings/tier.ts';
 import { clearanceFinding } from './clearance-finding.ts';
 import { type HoleReach, states } from './hole-reach.ts';
@@ -104,7 +105,12 @@ function landingTier(ahead: number, aside: number, tiers: FanTiers, limits: Clea
     : { severity: 'mention', limit: toMillimetre(ahead * limits.outer), setting: 'fan-outer-angle' };
 }
 
-function fanFinding(code: string, from: HoleReach, to: HoleReach, { shot, place, ahead, aside, tier }: InFan): Finding {
+function fanFinding(
+  code: FindingCode,
+  from: HoleReach,
+  to: HoleReach,
+  { shot, place, ahead, aside, tier }: InFan,
+): Finding {
   return clearanceFinding({
     code,
     holes: [from.id, to.id],

@@ -9,6 +9,7 @@ import {
 } from '@loopwright/model';
 import type { FeatureIndex } from '../feature-index.ts';
 import type { Finding, Severity } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import type { Closest } from './closest.ts';
 import { distanceToFeature, featureContains, lineBesideFeature, lineOverFeature } from './feature-distance.ts';
@@ -91,7 +92,7 @@ function nearestOf(feature: Feature, places: readonly SitePoint[], limit: number
 }
 
 function featureFinding(
-  code: string,
+  code: FindingCode,
   hole: HoleId,
   feature: Feature,
   closest: Closest,

@@ -1,6 +1,7 @@
 import { distanceBetween } from '@loopwright/geometry';
 import { type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import { type Tier, tierUnder } from '../findings/tier.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import { closestPlaces } from './closest.ts';
@@ -40,7 +41,7 @@ export function checkGreenAndTees(
     : greenAndTees('green-tee', from, to, limits.greenTee);
 }
 
-function greenAndTees(code: string, from: HoleReach, to: HoleReach, tiers: readonly Tier[]): readonly Finding[] {
+function greenAndTees(code: FindingCode, from: HoleReach, to: HoleReach, tiers: readonly Tier[]): readonly Finding[] {
   const places: readonly SitePoint[] = [from.green.centre];
   const closest = closestPlaces(places, to.tees);
   const measured = closest && toMillimetre(closest.distance);

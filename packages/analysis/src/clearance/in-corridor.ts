@@ -1,6 +1,7 @@
 import { type SettingKey, type SitePoint, toMillimetre } from '@loopwright/model';
 import { corridorHalfWidthAt } from '../card/corridor.ts';
 import type { Finding, Severity } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import { clearanceFinding } from './clearance-finding.ts';
 import { type HoleReach, states } from './hole-reach.ts';
 import type { PairRelation } from './pair-relation.ts';
@@ -36,7 +37,7 @@ interface Inside {
 
 function add(
   findings: Finding[],
-  code: string,
+  code: FindingCode,
   severity: Severity,
   from: HoleReach,
   to: HoleReach,

@@ -1,5 +1,6 @@
 import { toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import { type Tier, tierUnder } from '../findings/tier.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import { type Closest, closestPlaces, closestToLine } from './closest.ts';
@@ -35,7 +36,7 @@ export function checkLandingsApart(first: HoleReach, second: HoleReach, limits: 
 
 function add(
   findings: Finding[],
-  code: string,
+  code: FindingCode,
   from: HoleReach,
   to: HoleReach,
   closest: Closest | undefined,

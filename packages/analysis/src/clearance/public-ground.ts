@@ -66,7 +66,9 @@ function besideLine(hole: HoleReach, feature: Feature, limits: ClearanceLimits):
   }
   const look = limits.settings['public-look'];
   const nearest = lineBesideFeature(feature, hole.line);
-  if (!nearest) return undefined;
+  // The nearest place of all is beyond every limit: no place along the line can be within one.
+  const widest = stations.reduce((most, { halfWidth }) => Math.max(most, halfWidth), look);
+  if (!nearest || nearest.distance - feature.buffer >= widest) return undefined;
   const worst = worstAlong(hole, feature, stations);
   const measured = toMillimetre(worst.distance - feature.buffer);
   const limit = toMillimetre(corridorHalfWidthAt(stations, worst.along));

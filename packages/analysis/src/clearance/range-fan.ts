@@ -1,6 +1,7 @@
 import { pointAlong } from '@loopwright/geometry';
 import { type Feature, type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import type { Tier } from '../findings/tier.ts';
 import { clearanceFinding } from './clearance-finding.ts';
 import { eachPiece } from './feature-distance.ts';
@@ -88,7 +89,7 @@ function tierFor(ahead: number, aside: number, range: RangePlay, limits: Clearan
 }
 
 function rangeFinding(
-  code: string,
+  code: FindingCode,
   holes: readonly string[],
   features: readonly Feature[],
   { part, at, aside, ahead, tier }: Hit,

@@ -1,9 +1,10 @@
 import { type HoleId, type LoopId, type SettingKey, type Settings, toMillimetre } from '@loopwright/model';
 import type { Finding, FindingPlace, FindingUnit, Severity } from '../figures.ts';
+import type { FindingCode } from './catalogue.ts';
 import type { Tier } from './tier.ts';
 
 interface Noticed {
-  readonly code: string;
+  readonly code: FindingCode;
   /** In the order the sentence names them. */
   readonly holes: readonly HoleId[];
   /** Said of the whole round, or of a loop: the holes then do not tell it apart. */

@@ -1,6 +1,7 @@
 import { distanceBetween } from '@loopwright/geometry';
 import { toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
+import type { FindingCode } from '../findings/catalogue.ts';
 import { onlyTier, roundFinding } from '../findings/round-finding.ts';
 import { type Tier, tierOver, tiersOf } from '../findings/tier.ts';
 import type { RoundContext } from '../round-context.ts';
@@ -26,7 +27,12 @@ export function checkReturns(rhythm: RoundRhythm, context: RoundContext): readon
   });
 }
 
-function returnFinding(code: string, last: RoundHole, first: RoundHole, tiers: readonly Tier[]): readonly Finding[] {
+function returnFinding(
+  code: FindingCode,
+  last: RoundHole,
+  first: RoundHole,
+  tiers: readonly Tier[],
+): readonly Finding[] {
   const measured = toMillimetre(distanceBetween(last.greenCentre, first.tee.at));
   const tier = tierOver(tiers, measured);
   if (!tier) return [];

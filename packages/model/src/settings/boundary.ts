@@ -102,4 +102,5 @@ export const BOUNDARY_SETTINGS = {
   'feature-carry': { ...BESIDE_FEATURE, label: 'Line of play over ground that may not be carried: beyond its buffer' },
   'feature-mow': { ...BESIDE_FEATURE, label: 'Landing area on ground that may not be mown: beyond its buffer' },
   'feature-build': { ...BESIDE_FEATURE, label: 'Tee or green on ground that may not be built on: beyond its buffer' },
+  'feature-walk': { ...BESIDE_FEATURE, label: 'Walk over ground that may not be walked: beyond its buffer' },
 } as const satisfies Record<string, SettingDefinition>;
