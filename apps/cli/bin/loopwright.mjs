@@ -3,7 +3,8 @@ import { existsSync } from 'node:fs';
 
 const built = new URL('../dist/main.js', import.meta.url);
 if (!existsSync(built)) {
-  console.error('Building the command line once …');
+  // A program that reads standard error gets nothing but the one sentence about its file.
+  if (process.stderr.isTTY) console.error('Building the command line once …');
   const { buildTargets } = await import('../../server/build.mjs');
   try {
     await buildTargets(['cli'], { log: () => undefined });
