@@ -4,13 +4,12 @@ import { Drawing } from '../drawing/Drawing.tsx';
 import type { BlobAddress } from '../drawing/use-site-images.ts';
 import { openViewpoint } from '../drawing/viewpoint.ts';
 import { GroundLine } from '../ground-line/GroundLine.tsx';
-import { Head } from '../head/Head.tsx';
 import { KeysSheet } from '../head/KeysSheet.tsx';
 import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
-import { saveBoardFile } from '../live/save-board-file.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { Round } from '../round/Round.tsx';
+import { BoardHead } from './BoardHead.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
 import { type PinQuestion, PinSheet } from './PinSheet.tsx';
 import type { GoTo, Me } from './parts.ts';
@@ -30,13 +29,11 @@ interface BoardScreenProps {
 export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: BoardScreenProps) {
   const viewpoint = useMemo(openViewpoint, []);
   const roster = useWatched(session.roster);
-  const saved = useWatched(session.saved);
-  const steps = useWatched(session.steps);
   const selection = useWatched(session.selection);
-  const myDrag = useWatched(session.myDrag);
   const [reading, setReading] = useReading(frame.plan.teeSets);
   const [findingsShown, setFindingsShown] = useState(true);
   const [keysOpen, setKeysOpen] = useState(false);
+  const openKeys = useCallback(() => setKeysOpen(true), []);
   const [pin, setPin] = useState<PinQuestion>();
   const cancelPress = useRef<() => boolean>(() => false);
   const onHand = useCallback((cancel: () => boolean) => {
@@ -55,52 +52,29 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     viewpoint,
     cancelPress: () => cancelPress.current(),
     askAboutPin,
-    onKeys: () => setKeysOpen(true),
+    onKeys: openKeys,
     onFindings: () => setFindingsShown((shown) => !shown),
   });
   useFirstFit(viewpoint, frame);
 
   const before = beforeHeld ? stateBefore(frame) : undefined;
   const shown = before ?? frame;
-  const drags = useMemo(
-    () => [...roster.flatMap(({ drag }) => (drag ? [drag] : [])), ...(myDrag ? [myDrag] : [])],
-    [roster, myDrag],
-  );
   const spoken = useMemo(() => spokenSelection(shown, selection, reading), [shown, selection, reading]);
   const parts = { ...pickConsequences(shown), reading, selection, findingsShown, ...pickChange(frame) };
   const hands = { select: session.select, goTo, edit: session.edit, preview: session.drag };
 
   return (
     <main className="board" data-testid="board">
-      <Head
-        siteName={frame.plan.site.name}
-        {...(frame.plan.site.note === undefined ? {} : { siteNote: frame.plan.site.note })}
-        routing={frame.routing}
-        routings={frame.plan.routings}
-        teeSets={frame.plan.teeSets}
-        me={me}
-        people={roster}
-        saved={saved}
-        reading={reading}
-        findingsShown={findingsShown}
-        {...(steps.undo ? { undoStep: steps.undo } : {})}
-        {...(steps.redo ? { redoStep: steps.redo } : {})}
-        inviteLink={inviteLink}
-        onUndo={session.undo}
-        onRedo={session.redo}
-        onReading={setReading}
-        onFindingsShown={setFindingsShown}
-        onRouting={session.showRouting}
-        goTo={goTo}
-        onSaveFile={() => void saveBoardFile(session.written())}
-        onKeys={() => setKeysOpen(true)}
+      <BoardHead
+        {...{ session, me, roster, reading, setReading, findingsShown, setFindingsShown, inviteLink, goTo, openKeys }}
+        routing={frame.routing.id}
       />
       <Round {...parts} people={roster} {...hands} />
       <Drawing
         {...pickConsequences(shown)}
         change={before ? undefined : frame.change}
-        drags={before ? NO_DRAGS : drags}
-        mineInHand={myDrag !== undefined}
+        drags={shown.drags}
+        mineInHand={shown.mineInHand}
         people={session.people}
         roster={roster}
         selection={selection}
@@ -130,8 +104,6 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
 
 type KeyHandAsk = (hole: PinQuestion['hole'], parts: PinQuestion['parts']) => void;
 
-const NO_DRAGS: readonly never[] = [];
-
 const pickConsequences = ({ plan, routing, analysis }: Frame) => ({ plan, routing, analysis });
 
 const pickChange = ({ change }: Frame) => (change ? { change } : {});
@@ -139,7 +111,9 @@ const pickChange = ({ change }: Frame) => (change ? { change } : {});
 /** The plan as it was before the change that is shown; `undefined` when there is none. */
 function stateBefore({ change, routing }: Frame): Frame | undefined {
   const was = change?.beforePlan.routings.find(({ id }) => id === routing.id);
-  return change && was ? { plan: change.beforePlan, routing: was, analysis: change.before } : undefined;
+  return change && was
+    ? { plan: change.beforePlan, routing: was, analysis: change.before, drags: [], mineInHand: false }
+    : undefined;
 }
 
 /** Brings everything into view once, as soon as there is a plan and a place to draw it. */

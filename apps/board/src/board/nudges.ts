@@ -27,7 +27,7 @@ export function openNudges(hand: () => KeyHand): Nudges {
       const pinned = parts.filter((part) => hole.pinned.includes(part));
       if (pinned.length > 0) return askAboutPin(hole.id, pinned);
       // From where it is written to lie: the plan shown has the way so far in it already.
-      const written = session.written().routings.find(({ id }) => id === routing.id) ?? routing;
+      const written = session.writtenPlan.get().routings.find(({ id }) => id === routing.id) ?? routing;
       way = { x: (way?.x ?? 0) + x, y: (way?.y ?? 0) + y };
       const edit = nudgeEdit(written, selection, way);
       if (edit) return session.drag(edit);

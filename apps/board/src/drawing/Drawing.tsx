@@ -3,7 +3,7 @@ import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { Stage } from 'react-konva';
 import type { Change, Consequences, Reading, Select, Selection } from '../board/parts.ts';
-import type { Watched } from '../live/slot.ts';
+import { openSlot, type Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { namesOf } from '../reading/names.ts';
 import type { Hit } from '../tools/hit.ts';
@@ -57,7 +57,7 @@ export function Drawing(props: DrawingProps) {
   const view = useWatched(viewpoint.view);
   const size = useSurfaceSize(surface, viewpoint);
   const [hovered, setHovered] = useState<Hit>();
-  const [pointer, setPointer] = useState<CanvasPoint>({ x: 0, y: 0 });
+  const pointer = useMemo(() => openSlot<CanvasPoint>({ x: 0, y: 0 }), []);
   const model = useDrawingModel({ ...props, teeSet: reading.teeSet, scale: view.scale });
   const hand = useHand(props);
   const pointers = usePointerHand({
@@ -67,9 +67,7 @@ export function Drawing(props: DrawingProps) {
     hand,
     onPoint: props.point,
     onHover: (hit) => setHovered((before) => (sameHit(before, hit) ? before : hit)),
-    onPlace: (at) => {
-      if (props.mineInHand) setPointer(at);
-    },
+    onPlace: pointer.set,
   });
   const { onHand } = props;
   useEffect(() => {
@@ -138,7 +136,7 @@ export function Drawing(props: DrawingProps) {
           />
         </Stage>
         <PeoplePointers people={props.people} routing={routing.id} view={view} />
-        <PointerBadge lines={badge} at={pointer} size={size} />
+        <PointerBadge lines={badge} pointer={pointer} size={size} />
       </div>
       <Furniture scale={view.scale} units={reading.units} north={props.plan.site.north} />
       {props.banner && <p className="plan__banner">{props.banner}</p>}

@@ -37,6 +37,8 @@ export interface BoardSession {
   readonly people: Watched<readonly Person[]>;
   /** Everybody else; changes only when somebody comes, goes, selects or starts and ends a drag. */
   readonly roster: Watched<readonly Person[]>;
+  /** The plan as it is written, without anybody's drag. */
+  readonly writtenPlan: Watched<Plan>;
   readonly saved: Watched<SavedState>;
   readonly steps: Watched<ReturnType<PlanDocument['steps']>>;
   readonly selection: Watched<Selection>;
@@ -52,8 +54,6 @@ export interface BoardSession {
   point(at: SitePoint | undefined): void;
   select(selection: Selection): void;
   showRouting(routing: RoutingId): void;
-  /** The plan as it is written, without anybody's drag. */
-  written(): Plan;
   sayLocked(): void;
   dismissNotice(): void;
   close(): void;
@@ -68,6 +68,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
   const people = openSlot<readonly Person[]>(presence.others());
   const roster = openSlot<readonly Person[]>(people.get());
   const saved = openSlot(connection.saved());
+  const writtenPlan = openSlot(plan.read());
   const steps = openSlot(plan.steps());
   const selection = openSlot<Selection>({});
   const notice = openSlot<Notice | undefined>(undefined);
@@ -138,6 +139,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     plan.onChange(() => {
       revision += 1;
       steps.set(plan.steps());
+      writtenPlan.set(plan.read());
       schedule();
     }),
     presence.onChange(() => {
@@ -157,6 +159,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     frame,
     people,
     roster,
+    writtenPlan,
     saved,
     steps,
     selection,
@@ -186,7 +189,6 @@ export function openBoardSession(parts: SessionParts): BoardSession {
       say();
       schedule();
     },
-    written: plan.read,
     sayLocked: () => notice.set({ kind: 'locked' }),
     dismissNotice: () => notice.set(undefined),
     close: () => {

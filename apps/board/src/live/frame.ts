@@ -6,6 +6,10 @@ import type { Change, Consequences } from '../board/parts.ts';
 export interface Frame extends Consequences {
   /** What the drag in progress does, or what the last change did. */
   readonly change?: Change;
+  /** Everybody's drags in progress; mine last. */
+  readonly drags: readonly NamedEdit[];
+  /** Whether one of them is mine. */
+  readonly mineInHand: boolean;
 }
 
 /** A drag that somebody shows right now. */

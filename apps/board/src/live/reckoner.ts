@@ -101,7 +101,8 @@ export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (h
 
   return (hands) => {
     const edits = hands.others.map(({ edit }) => edit);
-    const planNow = plan.readWith(hands.mine ? [...edits, hands.mine] : edits);
+    const drags = hands.mine ? [...edits, hands.mine] : edits;
+    const planNow = plan.readWith(drags);
     const routing = routingShown(planNow, hands.routing);
     if (!routing) return undefined;
     const analysis = analyser.analyse(planNow, routing.id);
@@ -133,7 +134,14 @@ export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (h
     }
     last = after;
     const change = live ?? done;
-    return { plan: planNow, routing, analysis, ...(change ? { change } : {}) };
+    return {
+      plan: planNow,
+      routing,
+      analysis,
+      drags,
+      mineInHand: hands.mine !== undefined,
+      ...(change ? { change } : {}),
+    };
   };
 }
 

@@ -1,4 +1,4 @@
-import { holeOf, type PartId } from '@loopwright/model';
+import { holeOf, type PartId, pointToMillimetre } from '@loopwright/model';
 import { dragGesture } from './drag-gesture.ts';
 import type { Tool } from './tool.ts';
 
@@ -19,7 +19,7 @@ export const moveHole: Tool = {
         edit: 'move hole' as const,
         routing: hand.routing.id,
         hole,
-        by,
+        by: pointToMillimetre(by),
       }),
       click: () => hand.select({ hole }),
     };

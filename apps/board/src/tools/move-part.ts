@@ -1,3 +1,4 @@
+import { pointToMillimetre } from '@loopwright/model';
 import { dragGesture } from './drag-gesture.ts';
 import type { Tool } from './tool.ts';
 
@@ -15,7 +16,7 @@ export const movePart: Tool = {
         routing: hand.routing.id,
         hole,
         part,
-        to: { x: hit.at.x + way.x, y: hit.at.y + way.y },
+        to: pointToMillimetre({ x: hit.at.x + way.x, y: hit.at.y + way.y }),
       }),
       click: () => hand.select({ hole, part }),
     };
