@@ -35,7 +35,7 @@ export function surroundingsOf(
 /** A hole farther than this from the middle of a course does not move its plane (m). */
 const STRAY = 5_000;
 
-export interface LonLatBox {
+interface LonLatBox {
   readonly west: number;
   readonly east: number;
   readonly south: number;
@@ -43,7 +43,7 @@ export interface LonLatBox {
 }
 
 /** The box around some elements; inside out when there are none. */
-export function boxOf(elements: readonly Element[]): LonLatBox {
+function boxOf(elements: readonly Element[]): LonLatBox {
   let west = Number.POSITIVE_INFINITY;
   let east = Number.NEGATIVE_INFINITY;
   let south = Number.POSITIVE_INFINITY;
