@@ -1,5 +1,6 @@
 import { loopsOf, playingOrder } from '@loopwright/model';
 import type { Finding, WalkFigures } from '../figures.ts';
+import { tiersOf } from '../findings/tier.ts';
 import type { RoundContext } from '../round-context.ts';
 import { checkWalkLength, checkWalksInAll, walkBetweenLoops } from './length-findings.ts';
 
@@ -7,16 +8,18 @@ import { checkWalkLength, checkWalksInAll, walkBetweenLoops } from './length-fin
 export function checkWalks(context: RoundContext): readonly Finding[] {
   const { routing, settings } = context;
   const byKey = new Map(context.walks.map((walk) => [walk.key, walk]));
+  const withinLoop = tiersOf('long-walk', settings);
+  const betweenLoops = tiersOf('long-walk-between-loops', settings);
   const findings = new Map<string, Finding>();
   const keep = (found: readonly Finding[]) => {
     for (const finding of found) findings.set(finding.key, finding);
   };
   for (const loop of routing.loops) {
-    for (const walk of walksInLoop(loop.holes, byKey)) keep(checkWalkLength(walk, 'long-walk', settings));
+    for (const walk of walksInLoop(loop.holes, byKey)) keep(checkWalkLength(walk, 'long-walk', withinLoop));
   }
   for (const round of routing.rounds) {
     const onward = walksOnward(context, byKey, round);
-    for (const walk of onward) keep(checkWalkLength(walk, 'long-walk-between-loops', settings));
+    for (const walk of onward) keep(checkWalkLength(walk, 'long-walk-between-loops', betweenLoops));
     const within = loopsOf(routing, round).flatMap(({ holes }) => walksInLoop(holes, byKey));
     keep(checkWalksInAll(round, playingOrder(routing, round), [...within, ...onward], settings));
   }

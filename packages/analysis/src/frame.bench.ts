@@ -1,0 +1,73 @@
+// Budget: full run ≤ 6 ms; one hole moved p99 ≤ 2 ms; ≥ 50 times as fast as the same measures composed from turf calls.
+// Timed as it is shipped: bundled first, since a test runner's own module wrapping costs more than the work.
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
+import { bench, describe } from 'vitest';
+import type { FrameWork } from '../bench/frame-work.ts';
+
+const HERE = import.meta.dirname;
+const BUNDLE = join(HERE, '../dist/bench');
+
+await build({
+  root: join(HERE, '../../..'),
+  configFile: false,
+  logLevel: 'error',
+  ssr: { noExternal: true },
+  build: { ssr: join(HERE, '../bench/frame-work.ts'), outDir: BUNDLE, minify: false, emptyOutDir: true },
+});
+const bundled: { frameWork(): FrameWork } = await import(pathToFileURL(join(BUNDLE, 'frame-work.js')).href);
+const work = bundled.frameWork();
+
+/** The rival takes so long that a few samples must do. */
+const FEW = { time: 2000, iterations: 5, warmupIterations: 1 };
+
+let step = 0;
+const nextStep = () => {
+  step += 1;
+  return step;
+};
+
+/** A page has been warm for a while when somebody drags. */
+const WARM = { warmupTime: 1500, time: 2000 };
+
+describe('full run: 18 holes, 40 features', () => {
+  bench(
+    'frame analysis',
+    () => {
+      work.full();
+    },
+    WARM,
+  );
+  bench(
+    'the same measures composed from turf calls',
+    () => {
+      work.turfFull();
+    },
+    FEW,
+  );
+});
+
+describe('one hole moved', () => {
+  bench(
+    'frame analysis',
+    () => {
+      work.moved(nextStep());
+    },
+    WARM,
+  );
+  bench(
+    'frame analysis before and after, and the ripple between',
+    () => {
+      work.ripple(nextStep());
+    },
+    WARM,
+  );
+  bench(
+    'the same measures composed from turf calls',
+    () => {
+      work.turfMoved();
+    },
+    FEW,
+  );
+});
