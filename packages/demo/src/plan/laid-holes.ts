@@ -160,7 +160,11 @@ export const EAST_NINE: readonly LaidHole[] = [
     turns: [[830, 52]],
     green: [776, 122],
     oval: [28, 22],
-    walkBy: [[796, 186]],
+    walkBy: [
+      [796, 172],
+      [768, 216],
+      [728, 216],
+    ],
     par: 4,
     note: 'The walk to the next tee keeps out of the mere and its margin.',
   },
