@@ -3,6 +3,7 @@ import { demoPlan } from '@loopwright/demo';
 import { type NamedEdit, openPlan, type Person } from '@loopwright/document';
 import { holeOf, type Plan } from '@loopwright/model';
 import { StrictMode, useMemo, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { createRoot } from 'react-dom/client';
 import type { Change, DrawerProps, Selection } from '../src/board/parts.ts';
 import { Drawer } from '../src/drawer/Drawer.tsx';
@@ -31,6 +32,36 @@ function firstMove(plan: Plan): NamedEdit | undefined {
   if (!routing || !hole || !green) return undefined;
   const to = { x: green.centre.x + 26.5, y: green.centre.y + 26.5 };
   return { edit: 'move part', routing: routing.id, hole, part: 'green', to };
+}
+
+/** Moves the green about for 120 frames and says how long each took in script: analysis, views and React together. */
+function DragMeasured({
+  plan,
+  onDrag,
+}: {
+  readonly plan: Plan;
+  readonly onDrag: (edit: NamedEdit | undefined) => void;
+}) {
+  const [told, setTold] = useState('');
+  const run = async () => {
+    const times: number[] = [];
+    const step = firstMove(plan);
+    if (step?.edit !== 'move part') return;
+    for (let frame = 0; frame < 120; frame += 1) {
+      await new Promise(requestAnimationFrame);
+      const before = performance.now();
+      flushSync(() => onDrag({ ...step, to: { x: step.to.x + 30 * Math.sin(frame / 9), y: step.to.y + frame / 4 } }));
+      times.push(performance.now() - before);
+    }
+    flushSync(() => onDrag(undefined));
+    times.sort((a, b) => a - b);
+    setTold(`median ${times[60]?.toFixed(1)} ms, p95 ${times[114]?.toFixed(1)} ms`);
+  };
+  return (
+    <button type="button" className="button" onClick={run}>
+      Drag green 6 about {told}
+    </button>
+  );
 }
 
 function Parts() {
@@ -130,6 +161,7 @@ function Parts() {
         >
           Move green 6
         </button>
+        <DragMeasured plan={plan} onDrag={setDrag} />
       </main>
       <GroundLine />
       <Drawer {...all} />

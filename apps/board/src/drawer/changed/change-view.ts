@@ -12,7 +12,7 @@ export interface FindingChangeView {
   readonly sentence: string;
   /** 'new', 'inside its limit', '+38 yd'. */
   readonly tag: string;
-  /** 'was 96 yd, limit 148 yd'. */
+  /** 'was 96 yd, limit 148 yd'; where the sentence has the figures, the limit alone. */
   readonly below: string;
   /** Whether there is still a place to go to. */
   readonly open: boolean;

@@ -28,7 +28,7 @@ test('a new finding is new, with its measure and limit', () => {
 
 test('a finding that became more severe says what it is now', () => {
   const change = { change: 'gained', before: finding(140), after: finding(310, 'stop') } as const;
-  expect(figureChangeWords(change, NAMES)).toEqual({ tag: 'now stop', below: 'was 140 m, limit 135 m, now 310 m' });
+  expect(figureChangeWords(change, NAMES)).toEqual({ tag: 'now stop', below: 'limit 135 m' });
 });
 
 test('worse and eased carry a sign', () => {

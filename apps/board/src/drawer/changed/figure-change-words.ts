@@ -17,7 +17,7 @@ export function figureChangeWords(
   if (!before || !after) return { tag: '', below: '' };
   return {
     tag: change === 'gained' ? `now ${after.severity}` : signedWords(before, after, names),
-    below: `was ${measuredWords(before, names)}, now ${figureWords(after.measured, after.unit, names)}`,
+    below: `limit ${figureWords(after.limit, after.unit, names)}`,
   };
 }
 

@@ -15,7 +15,7 @@ interface FindingItemProps {
   readonly edit: DoEdit;
 }
 
-/** One finding: the sentence goes to its place; below it measured value, limit, source and what was decided. */
+/** One finding: the sentence, with measure and limit, goes to its place; below it the source and what was decided. */
 export const FindingItem = memo(function FindingItem({ view, routing, selected, onGo, edit }: FindingItemProps) {
   const [deciding, setDeciding] = useState(false);
   const item = useRef<HTMLLIElement>(null);
@@ -29,9 +29,7 @@ export const FindingItem = memo(function FindingItem({ view, routing, selected, 
         <button type="button" className="finding__go" aria-current={selected} onClick={() => onGo(view)}>
           {view.sentence}
         </button>
-        <p className="small soft">
-          {view.measured}, limit {view.limit} · {view.source}
-        </p>
+        <p className="small soft">{view.source}</p>
         <Decision view={view} routing={routing} edit={edit} />
         {deciding && <DispositionForm view={view} routing={routing} edit={edit} onDone={() => setDeciding(false)} />}
         {!deciding && view.state !== 'decided' && (

@@ -2,7 +2,6 @@ import { dispositionOf, type Finding, type Severity } from '@loopwright/analysis
 import { sentenceOf, severityWord, sourceOf, titleOf } from '@loopwright/analysis/wording';
 import type { Disposition, FindingKey, Plan, Routing } from '@loopwright/model';
 import type { Names } from '../../reading/names.ts';
-import { figureWords } from './figure-words.ts';
 
 /** One finding as the list shows it. */
 export interface FindingView {
@@ -11,8 +10,6 @@ export interface FindingView {
   readonly severityWord: string;
   readonly title: string;
   readonly sentence: string;
-  readonly measured: string;
-  readonly limit: string;
   readonly source: string;
   readonly safety: boolean;
   /** Numbers of the holes, for the group headings and the order. */
@@ -38,8 +35,6 @@ export function toFindingViews(
       severityWord: severityWord(finding.severity),
       title: titleOf(finding.code),
       sentence: sentenceOf(finding, names),
-      measured: figureWords(finding.measured, finding.unit, names),
-      limit: figureWords(finding.limit, finding.unit, names),
       source: sourceOf(finding),
       safety: finding.safety,
       holes: finding.holes.map((hole) => names.number(hole)),

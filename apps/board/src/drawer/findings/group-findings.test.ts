@@ -9,8 +9,6 @@ const view = (key: string, severity: Severity, holes: readonly string[], measure
   severityWord: severity,
   title: key,
   sentence: key,
-  measured: '',
-  limit: '',
   source: '',
   safety: false,
   holes,
