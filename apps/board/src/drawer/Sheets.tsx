@@ -1,12 +1,13 @@
-import type { ReactNode } from 'react';
-import { Tab, TabList, TabPanel, Tabs } from 'react-aria-components';
+import { type ReactNode, useId } from 'react';
 import type { DrawerProps } from '../board/parts.ts';
+import { useSteady } from '../reading/use-steady.ts';
 import { CardPanel } from './card/CardPanel.tsx';
 import { WhatChanged } from './changed/WhatChanged.tsx';
-import { DRAWER_TABS, type DrawerTab } from './drawer-tabs.ts';
+import type { DrawerTab } from './drawer-tabs.ts';
 import { FindingsPanel } from './findings/FindingsPanel.tsx';
 import { LimitsPanel } from './limits/LimitsPanel.tsx';
 import { PointsPanel } from './points/PointsPanel.tsx';
+import { SheetTabs } from './SheetTabs.tsx';
 
 const PANELS = {
   card: CardPanel,
@@ -27,30 +28,23 @@ interface SheetsProps {
 /** One set of tabs with the chosen sheet under it. Only that sheet is drawn. */
 export function Sheets({ name, chosen, onChoose, board, beside }: SheetsProps) {
   const Panel = PANELS[chosen];
+  const id = useId();
   return (
-    <Tabs
-      className="tabs"
-      selectedKey={chosen}
-      onSelectionChange={(key) => {
-        const tab = DRAWER_TABS.find((each) => each.key === key);
-        if (tab) onChoose(tab.key);
-      }}
-    >
+    <div className="tabs">
       <div className="tabs__head">
-        <TabList className="tabs__list" aria-label={name}>
-          {DRAWER_TABS.map(({ key, title }) => (
-            <Tab key={key} id={key} className="tabs__tab">
-              {title}
-            </Tab>
-          ))}
-        </TabList>
+        <SheetTabs name={name} id={id} chosen={chosen} onChoose={useSteady(onChoose)} />
         {beside}
       </div>
-      {DRAWER_TABS.map(({ key }) => (
-        <TabPanel key={key} id={key} className="drawer__panel">
-          <Panel {...board} />
-        </TabPanel>
-      ))}
-    </Tabs>
+      <div
+        role="tabpanel"
+        id={`${id}-sheet`}
+        aria-labelledby={`${id}-tab-${chosen}`}
+        className="drawer__panel"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a sheet that scrolls must be reached by the keyboard
+        tabIndex={0}
+      >
+        <Panel {...board} />
+      </div>
+    </div>
   );
 }

@@ -1,5 +1,5 @@
-import { expect, test } from 'vitest';
-import { chooseSheet, closeSecond, openSecond } from './drawer-tabs.ts';
+import { expect, tabBeside, test } from 'vitest';
+import { chooseSheet, closeSecond, openSecond, tabBeside } from './drawer-tabs.ts';
 
 test('a second sheet is what changed, or the card beside it', () => {
   expect(openSecond({ first: 'findings' })).toEqual({ first: 'findings', second: 'changed' });
@@ -16,4 +16,13 @@ test('choosing the sheet that lies beside changes places', () => {
 
 test('one sheet alone is simply changed', () => {
   expect(chooseSheet({ first: 'card' }, 'first', 'limits')).toEqual({ first: 'limits' });
+});
+
+test('arrows go from tab to tab and around; other keys are left alone', () => {
+  expect(tabBeside('card', 'ArrowRight')).toBe('findings');
+  expect(tabBeside('card', 'ArrowLeft')).toBe('points');
+  expect(tabBeside('points', 'ArrowRight')).toBe('card');
+  expect(tabBeside('limits', 'Home')).toBe('card');
+  expect(tabBeside('limits', 'End')).toBe('points');
+  expect(tabBeside('limits', 'x')).toBeUndefined();
 });

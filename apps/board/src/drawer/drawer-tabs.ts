@@ -33,3 +33,13 @@ export function chooseSheet(open: OpenSheets, place: 'first' | 'second', tab: Dr
   if (kept === undefined) return { first: tab };
   return place === 'first' ? { first: tab, second: kept } : { first: kept, second: tab };
 }
+
+/** The tab an arrow key, Home or End leads to; `undefined` for other keys. The ends meet. */
+export function tabBeside(chosen: DrawerTab, key: string): DrawerTab | undefined {
+  const place = DRAWER_TABS.findIndex((tab) => tab.key === chosen);
+  const count = DRAWER_TABS.length;
+  if (key === 'ArrowRight') return DRAWER_TABS[(place + 1) % count]?.key;
+  if (key === 'ArrowLeft') return DRAWER_TABS[(place - 1 + count) % count]?.key;
+  if (key === 'Home') return DRAWER_TABS[0].key;
+  return key === 'End' ? DRAWER_TABS[count - 1]?.key : undefined;
+}
