@@ -25,7 +25,7 @@ export function checkLinesCross(first: HoleReach, second: HoleReach, limits: Cle
     const by = Math.min(alongFirst, first.length - alongFirst, alongSecond, second.length - alongSecond);
     if (!worst || by > worst.by) worst = { by, crossing };
   }
-  const limit = -limits.settings['lines-cross-stop'];
+  const limit = 0 - limits.settings['lines-cross-stop'];
   if (!worst || -toMillimetre(worst.by) >= limit) return [];
   const stated = states('crosses on purpose', first, second);
   return [

@@ -1,3 +1,4 @@
+import { distanceBetween } from '@loopwright/geometry';
 import { type Feature, type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
 import type { Tier } from '../findings/tier.ts';
@@ -34,16 +35,21 @@ export function publicInFan(hole: HoleReach, feature: Feature, limits: Clearance
     holes: [hole.id],
     features: [feature.id],
     measured,
-    tier: tierFor(measured, seen.ahead * angle, limits),
+    tier: tierFor(measured, isForGreen(shot, hole), seen.ahead * angle, limits),
     place: { type: 'line', points: [onShotLine(shot, seen.ahead), seen.at] },
     detail: { kind: feature.kind, shot: shot.kind, ahead: toMillimetre(seen.ahead) },
   });
 }
 
-function tierFor(measured: number, halfWidth: number, { settings }: ClearanceLimits): Tier {
-  const stop = settings['public-landing-stop'];
+/** A shot meant for the green is held to the ordinance's distance at a green, every other to that at a landing area. */
+function isForGreen(shot: Shot, { green }: HoleReach): boolean {
+  return distanceBetween(onShotLine(shot, shot.meant), green.centre) < 1;
+}
+
+function tierFor(measured: number, forGreen: boolean, halfWidth: number, { settings }: ClearanceLimits): Tier {
+  const setting = forGreen ? 'public-green-stop' : 'public-landing-stop';
   const look = settings['public-look'];
-  if (measured < stop) return { severity: 'stop', limit: stop, setting: 'public-landing-stop' };
+  if (measured < settings[setting]) return { severity: 'stop', limit: settings[setting], setting };
   if (measured < look) return { severity: 'look', limit: look, setting: 'public-look' };
   return { severity: 'mention', limit: toMillimetre(halfWidth), setting: 'public-angle' };
 }

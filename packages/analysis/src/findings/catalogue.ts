@@ -85,7 +85,10 @@ export const CATALOGUE = {
     subject: 'site',
     settings: ['public-tee-stop', 'public-landing-stop', 'public-green-stop', 'public-look'],
   },
-  'public-in-fan': { subject: 'site', settings: ['public-landing-stop', 'public-look', 'public-angle'] },
+  'public-in-fan': {
+    subject: 'site',
+    settings: ['public-landing-stop', 'public-green-stop', 'public-look', 'public-angle'],
+  },
   'in-range-fan': { subject: 'site', settings: ['fan-inner-angle', 'fan-outer-angle'] },
   'range-and-public': { subject: 'site', settings: ['fan-inner-angle', 'fan-outer-angle'] },
   'carry-over-feature': { subject: 'site', settings: ['feature-carry'] },
