@@ -1,4 +1,4 @@
-import { expect, tabBeside, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { chooseSheet, closeSecond, openSecond, tabBeside } from './drawer-tabs.ts';
 
 test('a second sheet is what changed, or the card beside it', () => {
