@@ -35,7 +35,7 @@ export async function buildServer(ports: ServerPorts): Promise<LoopwrightServer>
   boardEndpoints(http, ports);
   blobEndpoints(http, ports);
   healthEndpoints(http, ports, rooms, metrics);
-  await pageEndpoints(http, ports.pageDirectory);
+  await pageEndpoints(http, ports.pageDirectory, log);
 
   const stopTaking = takeSockets(http.server, {
     ...ports,

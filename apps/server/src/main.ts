@@ -1,4 +1,5 @@
 import { mkdir } from 'node:fs/promises';
+import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { openAccess } from './access/access.ts';
@@ -62,6 +63,13 @@ function closeOnSignals(server: LoopwrightServer): void {
   process.once('SIGINT', close);
 }
 
+/** Where other machines on the same network find this one. */
+function localAddresses(): readonly string[] {
+  return Object.values(networkInterfaces())
+    .flatMap((addresses) => addresses ?? [])
+    .flatMap(({ address, family, internal }) => (family === 'IPv4' && !internal ? [address] : []));
+}
+
 async function main(): Promise<void> {
   const read = readEnvironment(process.env);
   if (read.kind === 'unusable') stop(read.why);
@@ -77,6 +85,8 @@ async function main(): Promise<void> {
   closeOnSignals(server);
   const address = environment.publicUrl ?? `http://localhost:${port}`;
   say(`Loopwright is running at ${address}`);
+  if (environment.host === '0.0.0.0' && environment.publicUrl === undefined)
+    for (const near of localAddresses()) say(`From another machine on this network: http://${near}:${port}`);
   say(`Demo board: ${address}/b/${demo.board}#${demo.secret}`);
 }
 

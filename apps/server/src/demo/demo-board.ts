@@ -28,14 +28,11 @@ export async function demoBoard(ports: DemoPorts, directory: string): Promise<Ma
   return made;
 }
 
-/** The demo's plan, its image layer pointing at the image as it is kept here. */
+/** The demo's plan with its site image, as it is kept here. */
 async function planWithImage({ blobs }: DemoPorts): Promise<{ readonly plan: Plan; readonly blob?: string }> {
-  const plan = demoPlan();
   const { width, height, rgba } = demoImage();
   const kept = await blobs.put(encode({ width, height, data: rgba, channels: 4, depth: 8 }));
-  if (kept.kind !== 'kept') return { plan };
-  const images = plan.site.images.map((layer) => ({ ...layer, blob: kept.hash }));
-  return { plan: { ...plan, site: { ...plan.site, images } }, blob: kept.hash };
+  return kept.kind === 'kept' ? { plan: demoPlan(kept.hash), blob: kept.hash } : { plan: demoPlan() };
 }
 
 async function readNote(path: string): Promise<MadeBoard | undefined> {

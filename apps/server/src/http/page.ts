@@ -3,15 +3,17 @@ import { readFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { Log } from '../log.ts';
 import { refuse } from './problem.ts';
 
 /** Files under here carry a hash of their content in their name. */
 const HASHED = '/assets/';
 
 /** The built page: its files, and the page itself at `/` and `/b/:board`. */
-export async function pageEndpoints(app: FastifyInstance, directory: string | undefined): Promise<void> {
+export async function pageEndpoints(app: FastifyInstance, directory: string | undefined, log: Log): Promise<void> {
   const root = directory === undefined ? undefined : resolve(directory);
   if (root !== undefined && existsSync(join(root, 'index.html'))) await servePage(app, root);
+  else if (root !== undefined) log.warn('page-not-built', { missing: root, build: 'node apps/server/build.mjs board' });
   app.setNotFoundHandler((_request, reply) => refuse(reply, 'not-found'));
 }
 
