@@ -2,7 +2,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
 /** The page is built into `dist`, from where the server serves it; `LOOPWRIGHT_SERVER` is the one behind `vite dev`. */
-const server = process.env.LOOPWRIGHT_SERVER ?? 'http://127.0.0.1:8080';
+const server = process.env.LOOPWRIGHT_SERVER ?? 'http://127.0.0.1:8480';
 
 export default defineConfig({
   root: import.meta.dirname,

@@ -1,7 +1,6 @@
 import type { NamedEdit, Person } from '@loopwright/document';
 import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
-import { Stage } from 'react-konva';
 import type { Change, Consequences, Reading, Select, Selection } from '../board/parts.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
@@ -14,10 +13,12 @@ import { Furniture } from './Furniture.tsx';
 import { GroundLayer } from './GroundLayer.tsx';
 import type { HoleState } from './HoleShape.tsx';
 import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
+import { Stage } from './konva-shapes.ts';
 import { LiveLayer } from './LiveLayer.tsx';
 import { PeoplePointers } from './PeoplePointers.tsx';
 import { PointerBadge } from './PointerBadge.tsx';
 import { useDrawingModel } from './use-drawing-model.ts';
+import { useFontsReady } from './use-fonts-ready.ts';
 import type { BlobAddress } from './use-site-images.ts';
 import { useSurfaceSize } from './use-surface-size.ts';
 import type { Viewpoint } from './viewpoint.ts';
@@ -56,6 +57,7 @@ export function Drawing(props: DrawingProps) {
   const surface = useRef<HTMLDivElement>(null);
   const view = useWatched(viewpoint.view);
   const size = useSurfaceSize(surface, viewpoint);
+  const fonts = useFontsReady();
   const [hovered, setHovered] = useState<Hit>();
   const pointer = useMemo(() => openSlot<CanvasPoint>({ x: 0, y: 0 }), []);
   const model = useDrawingModel({ ...props, teeSet: reading.teeSet, scale: view.scale });
@@ -110,7 +112,7 @@ export function Drawing(props: DrawingProps) {
         onLostPointerCapture={pointers.onLostPointerCapture}
         onPointerLeave={pointers.onPointerLeave}
       >
-        <Stage width={size.width} height={size.height} listening={false}>
+        <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
           <GroundLayer
             site={props.plan.site}
             features={model.features}

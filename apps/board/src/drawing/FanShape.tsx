@@ -1,8 +1,8 @@
 import type { ShotFan } from '@loopwright/analysis';
 import { memo } from 'react';
-import { Line } from 'react-konva';
 import { fanOutline } from './fan-outline.ts';
 import { severityInk } from './inks.ts';
+import { Line } from './konva-shapes.ts';
 
 /** Ground a ball from one place may reach. Shown for the hole picked out; its caution stands in the drawer. */
 export const FanShape = memo(function FanShape({ fan }: { readonly fan: ShotFan }) {

@@ -1,9 +1,9 @@
 import type { Context } from 'konva/lib/Context';
 import type { Shape as KonvaShape } from 'konva/lib/Shape';
 import { memo } from 'react';
-import { Group, Line, Path, Shape } from 'react-konva';
 import type { FeatureManner, FeatureView } from './feature-view.ts';
 import { INKS } from './inks.ts';
+import { Group, Line, Path, Shape } from './konva-shapes.ts';
 import { TILE_SHARPNESS } from './patterns.ts';
 import { toSheet } from './site-transform.ts';
 

@@ -1,9 +1,9 @@
 import type { Severity } from '@loopwright/analysis';
 import type { SitePoint } from '@loopwright/model';
 import { memo } from 'react';
-import { Circle, Group, Line, Path } from 'react-konva';
 import type { FindingView } from './finding-view.ts';
 import { INKS, severityInk } from './inks.ts';
+import { Circle, Group, Line, Path } from './konva-shapes.ts';
 import { toSheet } from './site-transform.ts';
 
 /** Shape says the same as colour: diamond, triangle, dot. */

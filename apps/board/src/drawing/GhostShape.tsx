@@ -1,7 +1,7 @@
 import { memo } from 'react';
-import { Group, Line } from 'react-konva';
 import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
+import { Group, Line } from './konva-shapes.ts';
 
 /** Where a hole was before it was taken hold of: outlines only. */
 export const GhostShape = memo(function GhostShape({ view }: { readonly view: HoleView }) {

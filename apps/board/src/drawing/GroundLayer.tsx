@@ -1,9 +1,9 @@
 import type { Plan } from '@loopwright/model';
 import { memo, useMemo } from 'react';
-import { Group, Layer } from 'react-konva';
 import { FeatureShape } from './FeatureShape.tsx';
 import type { FeatureView } from './feature-view.ts';
 import { ImageShape } from './ImageShape.tsx';
+import { Group, Layer } from './konva-shapes.ts';
 import type { NameLabel } from './labels.ts';
 import { makePatterns } from './patterns.ts';
 import { BaseShape, BoundaryShape, MarkShape, NameShape } from './SiteShapes.tsx';

@@ -1,8 +1,8 @@
 import type { SitePoint, TeeSetId } from '@loopwright/model';
 import { memo } from 'react';
-import { Circle, Group, Line, Path, Rect } from 'react-konva';
 import type { HoleView, TeeView } from './hole-view.ts';
 import { INKS } from './inks.ts';
+import { Circle, Group, Line, Path, Rect } from './konva-shapes.ts';
 import { NumberDisc } from './NumberDisc.tsx';
 import { toSheet } from './site-transform.ts';
 

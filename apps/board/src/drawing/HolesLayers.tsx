@@ -1,9 +1,9 @@
 import type { HoleId, SitePoint, TeeSetId } from '@loopwright/model';
 import { memo } from 'react';
-import { Layer, Line } from 'react-konva';
 import { HoleShape, type HoleState } from './HoleShape.tsx';
 import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
+import { Layer, Line } from './konva-shapes.ts';
 import type { View } from './site-transform.ts';
 import { WalkShape } from './WalkShape.tsx';
 import type { WalkView } from './walk-view.ts';

@@ -1,7 +1,7 @@
 import type { ImageLayer } from '@loopwright/model';
 import { memo } from 'react';
-import { Group, Image } from 'react-konva';
 import { levelFor, type Pyramid } from './image-pyramid.ts';
+import { Group, Image } from './konva-shapes.ts';
 
 interface ImageShapeProps {
   readonly layer: ImageLayer;

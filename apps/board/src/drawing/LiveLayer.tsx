@@ -1,6 +1,5 @@
 import type { Person } from '@loopwright/document';
 import type { FindingKey, SitePoint } from '@loopwright/model';
-import { Circle, Group, Layer } from 'react-konva';
 import { inkOf } from '../board/people-inks.ts';
 import { FanShape } from './FanShape.tsx';
 import { FindingMark } from './FindingMark.tsx';
@@ -9,6 +8,7 @@ import { GhostShape } from './GhostShape.tsx';
 import { Corridor, Holes, type HolesProps, Walks } from './HolesLayers.tsx';
 import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
+import { Circle, Group, Layer } from './konva-shapes.ts';
 import { DISC_RADIUS } from './NumberDisc.tsx';
 import { toSheet, type View } from './site-transform.ts';
 import type { WalkView } from './walk-view.ts';

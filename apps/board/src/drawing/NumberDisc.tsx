@@ -1,8 +1,8 @@
 import type { SitePoint } from '@loopwright/model';
 import { memo } from 'react';
-import { Circle, Group, Text } from 'react-konva';
 import type { HoleState } from './HoleShape.tsx';
 import { INKS, SANS } from './inks.ts';
+import { Circle, Group, Text } from './konva-shapes.ts';
 import { toSheet } from './site-transform.ts';
 
 /** Pixels. */

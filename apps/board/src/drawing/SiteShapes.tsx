@@ -1,7 +1,7 @@
 import type { Base, Boundary, SiteMark } from '@loopwright/model';
 import { memo } from 'react';
-import { Circle, Group, Line, Path, RegularPolygon, Text } from 'react-konva';
 import { INKS, SERIF } from './inks.ts';
+import { Circle, Group, Line, Path, RegularPolygon, Text } from './konva-shapes.ts';
 import type { NameLabel } from './labels.ts';
 import { toSheet, toSheetLine } from './site-transform.ts';
 

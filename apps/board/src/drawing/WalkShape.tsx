@@ -1,6 +1,6 @@
 import { memo } from 'react';
-import { Group, Line, Path } from 'react-konva';
 import { INKS } from './inks.ts';
+import { Group, Line, Path } from './konva-shapes.ts';
 import { toSheet } from './site-transform.ts';
 import type { WalkView } from './walk-view.ts';
 

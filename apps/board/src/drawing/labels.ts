@@ -1,4 +1,4 @@
-import type { FindingKey, HoleId, SitePoint } from '@loopwright/model';
+import type { CanvasPoint, FindingKey, HoleId, SitePoint } from '@loopwright/model';
 import type { FeatureView } from './feature-view.ts';
 import type { FindingView } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
@@ -59,7 +59,7 @@ export function layLabels(
   const named = features.filter((feature) => fits(feature, scale));
   const name = (feature: FeatureView): Label => ({
     id: `name ${feature.id}`,
-    places: placesAround(toCanvas(view, feature.labelAt), 2.4 * NAME_HEIGHT),
+    places: namePlaces(feature, toCanvas(view, feature.labelAt)),
     halfWidth: ((feature.label?.length ?? 0) * LETTER_WIDTH) / 2,
     halfHeight: NAME_HEIGHT,
     when: 'if there is room',
@@ -77,6 +77,20 @@ export function layLabels(
       return place && label ? [{ id, text: label, at: place, manner }] : [];
     }),
   };
+}
+
+/** In an area; beside a line; below or above a point: a name covers what it names only where there is room inside. */
+function namePlaces(feature: FeatureView, at: CanvasPoint): readonly CanvasPoint[] {
+  const places = placesAround(at, 2.4 * NAME_HEIGHT);
+  if (feature.at || feature.line)
+    return [...places.slice(1), at].sort((a, b) => besideFirst(at, a) - besideFirst(at, b));
+  return places;
+}
+
+/** Below and above before left and right, the place itself last. */
+function besideFirst(at: CanvasPoint, place: CanvasPoint): number {
+  if (place.x === at.x) return place.y === at.y ? 3 : 0;
+  return place.y === at.y ? 2 : 1;
 }
 
 const pair = <Key>(key: Key, at: SitePoint | undefined): [Key, SitePoint][] => (at ? [[key, at]] : []);
