@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 
 interface ChoicesProps<Key extends string> {
@@ -7,8 +8,7 @@ interface ChoicesProps<Key extends string> {
   readonly onChoose: (key: Key) => void;
 }
 
-/** A few choices side by side, exactly one of them chosen. */
-export function Choices<Key extends string>({ label, choices, chosen, onChoose }: ChoicesProps<Key>) {
+function ChoicesShown<Key extends string>({ label, choices, chosen, onChoose }: ChoicesProps<Key>) {
   return (
     <ToggleButtonGroup
       className="choices"
@@ -29,3 +29,6 @@ export function Choices<Key extends string>({ label, choices, chosen, onChoose }
     </ToggleButtonGroup>
   );
 }
+
+/** A few choices side by side, exactly one of them chosen. Not drawn again while nothing about it changes. */
+export const Choices = memo(ChoicesShown) as typeof ChoicesShown;

@@ -1,6 +1,5 @@
 import type { RoutingId } from '@loopwright/model';
 import { memo, useEffect, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { DoEdit } from '../../board/parts.ts';
 import { saysTheSame } from '../../reading/steady.ts';
 import { SeverityMark } from '../../style/SeverityMark.tsx';
@@ -33,13 +32,14 @@ export const FindingItem = memo(function FindingItem({ view, routing, selected, 
         <Decision view={view} routing={routing} edit={edit} />
         {deciding && <DispositionForm view={view} routing={routing} edit={edit} onDone={() => setDeciding(false)} />}
         {!deciding && view.state !== 'decided' && (
-          <Button
+          <button
+            type="button"
             className="button button--small button--quiet finding__decide"
             aria-label={`Decide about: ${view.sentence}`}
-            onPress={() => setDeciding(true)}
+            onClick={() => setDeciding(true)}
           >
             Decide …
-          </Button>
+          </button>
         )}
       </div>
     </li>
@@ -54,13 +54,14 @@ function Decision({ view, routing, edit }: DecisionProps) {
     <p className="finding__decided">
       {view.state === 'reopened' && <strong>Open again, it has become worse. </strong>}
       {view.decided}{' '}
-      <Button
+      <button
+        type="button"
         className="button button--small button--quiet"
         aria-label={`Reopen: ${view.sentence}`}
-        onPress={() => edit({ edit: 'reopen', routing, finding: view.key })}
+        onClick={() => edit({ edit: 'reopen', routing, finding: view.key })}
       >
         Reopen
-      </Button>
+      </button>
     </p>
   );
 }

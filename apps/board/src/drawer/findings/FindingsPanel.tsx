@@ -8,9 +8,15 @@ import { FindingItem } from './FindingItem.tsx';
 import { type FindingView, toFindingViews } from './findings-view.ts';
 import { countWords, type FindingGrouping, type FindingOrder, groupFindings } from './group-findings.ts';
 
-const GROUPINGS = ['severity', 'hole', 'subject'] as const;
-const ORDERS = ['listed', 'furthest'] as const;
-const ORDER_WORDS = { listed: 'playing order', furthest: 'furthest past' } as const;
+const GROUPINGS = [
+  { key: 'severity', words: 'severity' },
+  { key: 'hole', words: 'hole' },
+  { key: 'subject', words: 'subject' },
+] as const;
+const ORDERS = [
+  { key: 'listed', words: 'playing order' },
+  { key: 'furthest', words: 'furthest past' },
+] as const;
 
 /** Everything the analysis noticed: grouped, sorted, each a way to its place and to a decision. */
 export function FindingsPanel({ plan, routing, analysis, reading, selection, select, goTo, edit }: DrawerProps) {
@@ -28,18 +34,8 @@ export function FindingsPanel({ plan, routing, analysis, reading, selection, sel
   return (
     <>
       <div className="row row--between">
-        <Choices
-          label="Group by"
-          choices={GROUPINGS.map((key) => ({ key, words: key }))}
-          chosen={grouping}
-          onChoose={setGrouping}
-        />
-        <Choices
-          label="Order"
-          choices={ORDERS.map((key) => ({ key, words: ORDER_WORDS[key] }))}
-          chosen={order}
-          onChoose={setOrder}
-        />
+        <Choices label="Group by" choices={GROUPINGS} chosen={grouping} onChoose={setGrouping} />
+        <Choices label="Order" choices={ORDERS} chosen={order} onChoose={setOrder} />
       </div>
       <p className="small soft">{countWords(views)}</p>
       {groups.length === 0 && (
