@@ -13,6 +13,7 @@ import { compassWord, headingOf } from '../../reading/directions.ts';
 import { lengthWords } from '../../reading/lengths.ts';
 import { holeWords, type Names, namesOf, partWords } from '../../reading/names.ts';
 import { settingWords } from '../../reading/setting-words.ts';
+import { stepWords } from '../../reading/step-words.ts';
 
 interface TitleSource {
   readonly change: Change;
@@ -29,7 +30,9 @@ export function changeTitle(change: Change, at: Consequences, units: LengthUnit)
   const source = { change, before, now: namesOf(at.plan, at.routing, units), at, units };
   const [first, ...more] = change.edits;
   if (!first) return 'The plan as it is';
-  const words = capital(editWords(first, source));
+  const words = capital(
+    change.takenBack ? `${stepWords(first, source.now, at.plan.teeSets)} taken back` : editWords(first, source),
+  );
   return more.length === 0 ? words : `${words}, and ${more.length} more ${more.length === 1 ? 'change' : 'changes'}`;
 }
 
