@@ -49,6 +49,8 @@ export interface Change {
   /** Absent when it is mine. */
   readonly by?: { readonly name: string; readonly ink: number };
   readonly edits: readonly NamedEdit[];
+  /** The edits were taken back, not done. */
+  readonly takenBack?: true;
   readonly before: Analysis;
   readonly after: Analysis;
   readonly beforePlan: Plan;

@@ -72,6 +72,9 @@ export const MarkShape = memo(function MarkShape({ mark, scale }: { readonly mar
   );
 });
 
+/** Paper about the letters, so that they can be read on an image and on a hatch. */
+const HALO = 'rgba(251, 247, 236, 0.75)';
+
 /** The name of a feature, written where it covers no hole number. */
 export const NameShape = memo(function NameShape({
   name,
@@ -98,6 +101,10 @@ export const NameShape = memo(function NameShape({
       fontStyle="italic"
       fontSize={14}
       fill={ink}
+      stroke={HALO}
+      strokeWidth={3}
+      lineJoin="round"
+      fillAfterStrokeEnabled
       perfectDrawEnabled={false}
     />
   );

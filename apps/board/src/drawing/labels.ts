@@ -33,12 +33,14 @@ const OVERHANG = 1.3;
 /**
  * Places numbers first, then findings (the worst first), then names where there is room.
  *
+ * @param symbols  bases and the like: no name covers them
  * @param scale  pixels per metre; panning changes nothing here
  */
 export function layLabels(
   holes: readonly HoleView[],
   findings: readonly FindingView[],
   features: readonly FeatureView[],
+  symbols: readonly SitePoint[],
   scale: number,
 ): Labels {
   const view: View = { scale, x: 0, y: 0 };
@@ -64,7 +66,20 @@ export function layLabels(
     halfHeight: NAME_HEIGHT,
     when: 'if there is room',
   });
-  const placed = placeLabels([...holes.map(number), ...findings.toReversed().map(sign), ...named.map(name)]);
+  const points = [...symbols, ...features.flatMap((feature) => feature.at ?? [])];
+  const symbol = (place: SitePoint, index: number): Label => ({
+    id: `symbol ${index}`,
+    places: [toCanvas(view, place)],
+    halfWidth: NUMBER_BOX,
+    halfHeight: NUMBER_BOX,
+    when: 'always',
+  });
+  const placed = placeLabels([
+    ...holes.map(number),
+    ...findings.toReversed().map(sign),
+    ...points.map(symbol),
+    ...named.map(name),
+  ]);
   const at = (id: string): SitePoint | undefined => {
     const place = placed.get(id);
     return place && toSite(view, place);

@@ -30,6 +30,7 @@ export function useDrawingModel(shown: Shown) {
   );
   const lastLabels = useRef<Labels>(undefined);
   const features = useMemo(() => featureViews(plan.site.features), [plan.site.features]);
+  const symbols = useMemo(() => plan.site.bases.map(({ apron }) => apron), [plan.site.bases]);
   const holes = makers.holes(routing, analysis);
   const walks = makers.walks(analysis);
   const findings = useMemo(
@@ -37,8 +38,8 @@ export function useDrawingModel(shown: Shown) {
     [analysis, shown.findingsShown, makers],
   );
   const labels = useMemo(
-    () => keepSteady(lastLabels.current, layLabels(holes, findings, features, scale), scale),
-    [holes, findings, features, scale],
+    () => keepSteady(lastLabels.current, layLabels(holes, findings, features, symbols, scale), scale),
+    [holes, findings, features, symbols, scale],
   );
   lastLabels.current = labels;
 

@@ -125,7 +125,9 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     if (myDrag.get()) drag(undefined);
     const before = landingOf([]);
     const result = take();
-    if (result.kind !== 'nothing' && before) landing = { ...before, edits: [result.step] };
+    if (result.kind !== 'nothing' && before) {
+      landing = { ...before, edits: [result.step], ...(result.kind === 'undone' ? { takenBack: true } : {}) };
+    }
     notice.set({ kind: 'stepped', result });
     schedule();
   };

@@ -21,6 +21,7 @@ export interface ReckonerParts {
 /** A change that has just been written, to be shown until the next one. */
 export interface Landing {
   readonly edits: readonly NamedEdit[];
+  readonly takenBack?: true;
   readonly by?: NonNullable<Change['by']>;
   readonly before: Analysis;
   readonly beforePlan: Plan;
@@ -92,6 +93,7 @@ export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (h
   const landed = (landing: Landing, after: Analysis): Change => ({
     edits: landing.edits,
     ...(landing.by ? { by: landing.by } : {}),
+    ...(landing.takenBack ? { takenBack: true } : {}),
     state: 'done',
     before: landing.before,
     beforePlan: landing.beforePlan,
