@@ -99,6 +99,7 @@ export function Drawing(props: DrawingProps) {
         ref={surface}
         className="plan__surface"
         data-testid="drawing"
+        data-view={`${view.scale} ${view.x} ${view.y}`}
         data-hover={hovered?.kind}
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: as above
