@@ -79,6 +79,7 @@ async function main(): Promise<void> {
       `The boards in ${environment.dataDirectory} cannot be opened: ${reasonOf(failure)}. Choose another place with DATA_DIR.`,
     ),
   );
+  say('Opening the boards; on the first run the demo is drawn, which takes some seconds …');
   const demo = await demoBoard(ports, environment.dataDirectory);
   const server = await buildServer(ports);
   const port = await listen(server, environment);
