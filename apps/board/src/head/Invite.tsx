@@ -1,5 +1,5 @@
 import { useRef, useState } from 'react';
-import { Button, Dialog, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
+import { Button, DialogTrigger, Input, Label, Popover, TextField } from 'react-aria-components';
 
 type Copied = 'not yet' | 'copied' | 'by hand';
 
@@ -14,8 +14,8 @@ export function Invite({ link }: { readonly link: string }) {
   return (
     <DialogTrigger onOpenChange={() => setCopied('not yet')}>
       <Button className="button">Invite</Button>
-      <Popover className="popover">
-        <Dialog className="popover__inside invite" aria-label="Invite to this board">
+      <Popover className="popover" aria-label="Invite to this board">
+        <div className="popover__inside invite">
           <p>Whoever has this link can see and change the plan. Hand it to the team only.</p>
           <TextField className="field" value={link} isReadOnly>
             <Label className="field__label">Link to this board</Label>
@@ -27,7 +27,7 @@ export function Invite({ link }: { readonly link: string }) {
           <p role="status" className="small soft">
             {COPIED_WORDS[copied]}
           </p>
-        </Dialog>
+        </div>
       </Popover>
     </DialogTrigger>
   );

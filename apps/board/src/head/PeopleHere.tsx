@@ -1,5 +1,5 @@
 import { memo, useMemo } from 'react';
-import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
+import { Button, DialogTrigger, Popover } from 'react-aria-components';
 import type { HeadProps } from '../board/parts.ts';
 import { type PersonView, toPeople } from './people-view.ts';
 
@@ -14,8 +14,8 @@ export const PeopleHere = memo(function PeopleHere({ me, people }: Pick<HeadProp
         ))}
         {more && <span className="people__more">{more}</span>}
       </Button>
-      <Popover className="popover">
-        <Dialog className="popover__inside" aria-label="Who is here">
+      <Popover className="popover" aria-label="Who is here">
+        <div className="popover__inside">
           <ul className="people__list">
             {all.map((person) => (
               <li key={person.key} className="people__row">
@@ -23,7 +23,7 @@ export const PeopleHere = memo(function PeopleHere({ me, people }: Pick<HeadProp
               </li>
             ))}
           </ul>
-        </Dialog>
+        </div>
       </Popover>
     </DialogTrigger>
   );
