@@ -15,7 +15,10 @@ function canOpen(name: string): Promise<boolean> {
   return new Promise((resolve) => {
     try {
       const request = indexedDB.open(name);
-      request.onerror = () => resolve(false);
+      request.onerror = (event) => {
+        event.preventDefault();
+        resolve(false);
+      };
       request.onblocked = () => resolve(false);
       request.onupgradeneeded = () => {
         // A database made here would lack the library's stores: it is left to make its own.
