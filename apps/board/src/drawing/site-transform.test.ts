@@ -51,10 +51,11 @@ test('a single point can be fitted, at the nearest look', () => {
   expect(toCanvas(fitted(bounds, size, 20), { x: 5, y: 5 })).toEqual({ x: 400, y: 300 });
 });
 
-test('a place already in sight does not move the drawing; one outside comes to the middle', () => {
+test('a place already in sight does not move the drawing; one outside comes just inside', () => {
   expect(broughtIntoView(view, toSite(view, { x: 400, y: 300 }), size)).toBe(view);
   const far = { x: 5000, y: 0 };
-  expect(toCanvas(broughtIntoView(view, far, size), far)).toEqual({ x: 400, y: 300 });
+  expect(toCanvas(broughtIntoView(view, far, size), far).x).toBeCloseTo(720, 9);
+  expect(broughtIntoView(view, far, size).y).toBe(view.y);
 });
 
 test('panning moves everything by the same pixels', () => {

@@ -68,14 +68,13 @@ export function fitted(bounds: Box, size: CanvasSize, margin: number): View {
   return { scale, x: size.width / 2 - middle.x * scale, y: size.height / 2 + middle.y * scale };
 }
 
-/** The same scale with `at` in the middle, unless it is already well inside: then nothing moves. */
+/** Paper between the edge and what was brought into view, as a share of the drawing. */
+const EDGE = 0.1;
+
+/** The same scale, moved just as far as it takes to have `at` well inside; not at all when it is. */
 export function broughtIntoView(view: View, at: SitePoint, size: CanvasSize): View {
   const shown = toCanvas(view, at);
-  const inside =
-    shown.x > size.width * 0.15 &&
-    shown.x < size.width * 0.85 &&
-    shown.y > size.height * 0.15 &&
-    shown.y < size.height * 0.85;
-  if (inside) return view;
-  return { scale: view.scale, x: size.width / 2 - at.x * view.scale, y: size.height / 2 + at.y * view.scale };
+  const inside = (value: number, room: number) => Math.min(room * (1 - EDGE), Math.max(room * EDGE, value));
+  const by = { x: inside(shown.x, size.width) - shown.x, y: inside(shown.y, size.height) - shown.y };
+  return by.x === 0 && by.y === 0 ? view : panned(view, by);
 }
