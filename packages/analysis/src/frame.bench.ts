@@ -7,16 +7,23 @@ import { bench, describe } from 'vitest';
 import type { FrameWork } from '../bench/frame-work.ts';
 
 const HERE = import.meta.dirname;
-const BUNDLE = join(HERE, '../dist/bench');
+/** Among the installed packages, which the test runner loads as they are. */
+const BUNDLE = join(HERE, '../../../node_modules/.cache/loopwright-bench');
 
 await build({
   root: join(HERE, '../../..'),
   configFile: false,
   logLevel: 'error',
   ssr: { noExternal: true },
-  build: { ssr: join(HERE, '../bench/frame-work.ts'), outDir: BUNDLE, minify: false, emptyOutDir: true },
+  build: {
+    ssr: join(HERE, '../bench/frame-work.ts'),
+    outDir: BUNDLE,
+    minify: false,
+    emptyOutDir: true,
+    rolldownOptions: { output: { entryFileNames: '[name].mjs' } },
+  },
 });
-const bundled: { frameWork(): FrameWork } = await import(pathToFileURL(join(BUNDLE, 'frame-work.js')).href);
+const bundled: { frameWork(): FrameWork } = await import(pathToFileURL(join(BUNDLE, 'frame-work.mjs')).href);
 const work = bundled.frameWork();
 
 /** The rival takes so long that a few samples must do. */
