@@ -8,17 +8,12 @@ import { namesOf } from '../reading/names.ts';
 import type { Hit } from '../tools/hit.ts';
 import type { Hand } from '../tools/tool.ts';
 import { usePointerHand } from '../tools/use-pointer-hand.ts';
-import { toBadge } from './badge-view.ts';
+import { type BadgeLine, toBadge } from './badge-view.ts';
 import { Furniture } from './Furniture.tsx';
-import { GroundLayer } from './GroundLayer.tsx';
-import type { HoleState } from './HoleShape.tsx';
-import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
-import { Stage } from './konva-shapes.ts';
-import { LiveLayer } from './LiveLayer.tsx';
 import { PeoplePointers } from './PeoplePointers.tsx';
+import { PlanStage } from './PlanStage.tsx';
 import { PointerBadge } from './PointerBadge.tsx';
 import { useDrawingModel } from './use-drawing-model.ts';
-import { useFontsReady } from './use-fonts-ready.ts';
 import type { BlobAddress } from './use-site-images.ts';
 import { useSurfaceSize } from './use-surface-size.ts';
 import type { Viewpoint } from './viewpoint.ts';
@@ -53,11 +48,10 @@ export interface DrawingProps extends Consequences {
 
 /** The plan drawn: it fills the window, shows what is there and takes hold of it. */
 export function Drawing(props: DrawingProps) {
-  const { routing, selection, viewpoint, reading, change } = props;
+  const { routing, selection, viewpoint, reading } = props;
   const surface = useRef<HTMLDivElement>(null);
   const view = useWatched(viewpoint.view);
   const size = useSurfaceSize(surface, viewpoint);
-  const fonts = useFontsReady();
   const [hovered, setHovered] = useState<Hit>();
   const pointer = useMemo(() => openSlot<CanvasPoint>({ x: 0, y: 0 }), []);
   const model = useDrawingModel({ ...props, teeSet: reading.teeSet, scale: view.scale });
@@ -80,18 +74,7 @@ export function Drawing(props: DrawingProps) {
     });
   }, [onHand, pointers]);
 
-  const hoveredHole = hovered && 'hole' in hovered ? hovered.hole : undefined;
-  const stateOf = (hole: HoleId): HoleState =>
-    hole === selection.hole ? 'selected' : hole === hoveredHole ? 'hovered' : 'plain';
-  const badge = useMemo(
-    () =>
-      change && props.mineInHand && change.state === 'in progress'
-        ? toBadge(change, namesOf(props.plan, routing, reading.units))
-        : [],
-    [change, props.mineInHand, props.plan, routing, reading.units],
-  );
-  const holes = { numbers: model.labels.numbers, teeSet: reading.teeSet, stateOf, scale: view.scale };
-  const still = { ...holes, view, holes: model.stillHoles, walks: model.stillWalks, selectedWalk: selection.walk };
+  const badge = useBadge(props);
 
   return (
     <section className="plan" aria-label="The drawing">
@@ -102,7 +85,7 @@ export function Drawing(props: DrawingProps) {
         data-view={`${view.scale} ${view.x} ${view.y}`}
         data-hover={hovered?.kind}
         role="application"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: as above
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys of its own, as a grid would
         tabIndex={0}
         aria-label="Drawing of the plan. The table of holes and points in the drawer says the same in words."
         aria-describedby="drawing-keys"
@@ -113,31 +96,17 @@ export function Drawing(props: DrawingProps) {
         onLostPointerCapture={pointers.onLostPointerCapture}
         onPointerLeave={pointers.onPointerLeave}
       >
-        <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
-          <GroundLayer
-            site={props.plan.site}
-            features={model.features}
-            names={model.labels.names}
-            view={view}
-            blobAddress={props.blobAddress}
-          />
-          <CorridorLayer {...still} />
-          <HoleLayer {...still} />
-          <LiveLayer
-            {...holes}
-            view={view}
-            holes={model.movingHoles}
-            walks={model.movingWalks}
-            selectedWalk={selection.walk}
-            findings={model.targets.findings}
-            findingPlaces={model.labels.findings}
-            selectedFinding={selection.finding}
-            selected={model.selectedHole}
-            fansShown={props.findingsShown}
-            ghosts={model.ghosts}
-            people={props.roster}
-          />
-        </Stage>
+        <PlanStage
+          site={props.plan.site}
+          model={model}
+          viewpoint={viewpoint}
+          selection={selection}
+          hovered={hovered && 'hole' in hovered ? hovered.hole : undefined}
+          reading={reading}
+          findingsShown={props.findingsShown}
+          roster={props.roster}
+          blobAddress={props.blobAddress}
+        />
         <PeoplePointers people={props.people} routing={routing.id} view={view} />
         <PointerBadge lines={badge} pointer={pointer} size={size} />
       </div>
@@ -151,6 +120,14 @@ export function Drawing(props: DrawingProps) {
         {props.spoken}
       </p>
     </section>
+  );
+}
+
+/** The worst gain and the worst loss of my drag in progress. */
+function useBadge({ change, mineInHand, plan, routing, reading: { units } }: DrawingProps): readonly BadgeLine[] {
+  return useMemo(
+    () => (change?.state === 'in progress' && mineInHand ? toBadge(change, namesOf(plan, routing, units)) : []),
+    [change, mineInHand, plan, routing, units],
   );
 }
 

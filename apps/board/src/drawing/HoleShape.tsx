@@ -86,7 +86,8 @@ function TeeShape({ tee, scale, inUse }: TeeShapeProps) {
       strokeWidth={inUse ? 1.5 : 1.1}
       strokeScaleEnabled={false}
       perfectDrawEnabled={false}
-      {...(tee.proposed ? { dash: [2, 2] } : {})}
+      {...(tee.proposed && inUse ? { dash: [2, 2] } : {})}
+      opacity={inUse ? 1 : 0.7}
     />
   );
 }

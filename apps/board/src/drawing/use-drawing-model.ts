@@ -21,6 +21,8 @@ interface Shown extends Consequences {
 
 const NONE: readonly never[] = [];
 
+export type DrawingModel = ReturnType<typeof useDrawingModel>;
+
 /** Everything the drawing draws, made from what the frame holds; what did not change keeps its identity. */
 export function useDrawingModel(shown: Shown) {
   const { plan, routing, analysis, change, drags, scale, selection } = shown;

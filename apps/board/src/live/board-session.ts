@@ -4,17 +4,20 @@ import type {
   NamedEdit,
   Person,
   PlanDocument,
-  PresenceState,
   SavedState,
   Stop,
   UndoResult,
 } from '@loopwright/document';
 import type { Plan, RoutingId, SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
-import { dragsOf, type Frame, type LiveDrag } from './frame.ts';
-import { type Landing, openReckoner, type ReckonerParts } from './reckoner.ts';
-import { sameDrags, sameRoster } from './roster.ts';
+import { followDocument } from './follow-document.ts';
+import type { Frame } from './frame.ts';
+import { landingFrom } from './landing.ts';
+import { followOthers } from './others.ts';
+import { openPictures } from './pictures.ts';
+import type { ReckonerParts } from './reckoner.ts';
 import { openSlot, type Watched } from './slot.ts';
+import { openVoice } from './voice.ts';
 
 /** What came of the last thing this person did, where it is worth a word. */
 export type Notice =
@@ -43,7 +46,6 @@ export interface BoardSession {
   readonly steps: Watched<ReturnType<PlanDocument['steps']>>;
   readonly selection: Watched<Selection>;
   readonly notice: Watched<Notice | undefined>;
-  readonly myDrag: Watched<NamedEdit | undefined>;
   edit(edit: NamedEdit): EditResult;
   /** Shows everybody what this edit would do; `undefined` puts it back without a trace. */
   drag(edit: NamedEdit | undefined): void;
@@ -61,116 +63,51 @@ export interface BoardSession {
 
 /** Opens the session of a board. Nothing is computed more than once a frame. */
 export function openBoardSession(parts: SessionParts): BoardSession {
-  const { plan, connection, beforeNextPicture } = parts;
-  const { presence } = connection;
-  const reckon = openReckoner(parts);
-  const frame = openSlot<Frame | undefined>(undefined);
-  const people = openSlot<readonly Person[]>(presence.others());
-  const roster = openSlot<readonly Person[]>(people.get());
+  const { plan, connection } = parts;
+  const others = followOthers(connection.presence);
+  const written = followDocument(plan);
+  const say = openVoice(connection.presence);
   const saved = openSlot(connection.saved());
-  const writtenPlan = openSlot(plan.read());
-  const steps = openSlot(plan.steps());
   const selection = openSlot<Selection>({});
   const notice = openSlot<Notice | undefined>(undefined);
-  const myDrag = openSlot<NamedEdit | undefined>(undefined);
-  let pointer: SitePoint | undefined;
-  let routing: RoutingId | undefined;
-  let others: readonly LiveDrag[] = dragsOf(people.get());
-  let landing: Landing | undefined;
-  let revision = 0;
-  let joined = false;
-  let cancelPicture: Stop | undefined;
+  const pictures = openPictures(parts, { others, written, saved });
 
-  const reckonNow = () => {
-    cancelPicture = undefined;
-    const next = reckon({ mine: myDrag.get(), others, routing, revision, landing, joined });
-    joined = saved.get().kind !== 'joining';
-    landing = undefined;
-    frame.set(next);
-  };
-  const schedule = () => {
-    cancelPicture ??= beforeNextPicture(reckonNow);
-  };
-  const say = () => {
-    const shown = frame.get()?.routing.id ?? routing;
-    const { hole } = selection.get();
-    const drag = myDrag.get();
-    const state: PresenceState = {
-      selection: hole === undefined ? [] : [hole],
-      ...(pointer ? { pointer } : {}),
-      ...(shown === undefined ? {} : { routing: shown }),
-      ...(drag ? { drag } : {}),
-    };
-    presence.say(state);
-  };
-  /** What the page shows without my drag: what a change of mine is compared with. */
-  const landingOf = (edits: readonly NamedEdit[]): Landing | undefined => {
-    const shown = frame.get();
-    if (!shown) return undefined;
-    const { change } = shown;
-    const mineInProgress = change && change.state === 'in progress' && !change.by && myDrag.get() !== undefined;
-    return mineInProgress
-      ? { edits, before: change.before, beforePlan: change.beforePlan }
-      : { edits, before: shown.analysis, beforePlan: shown.plan };
+  const drag = (named: NamedEdit | undefined) => {
+    pictures.hold(named);
+    say({ drag: named });
   };
   const edit = (named: NamedEdit): EditResult => {
-    const before = landingOf([named]);
+    const before = landingFrom(pictures.frame.get());
     const result = plan.edit(named);
-    if (result === 'done') landing = before;
+    if (result === 'done' && before) pictures.land({ ...before, edits: [named] });
     notice.set(result === 'gone' ? { kind: 'gone', edit: named } : undefined);
-    schedule();
     return result;
   };
   const step = (take: () => UndoResult) => {
-    if (myDrag.get()) drag(undefined);
-    const before = landingOf([]);
+    if (pictures.held()) drag(undefined);
+    const before = landingFrom(pictures.frame.get());
     const result = take();
     if (result.kind !== 'nothing' && before) {
-      landing = { ...before, edits: [result.step], ...(result.kind === 'undone' ? { takenBack: true } : {}) };
+      pictures.land({ ...before, edits: [result.step], ...(result.kind === 'undone' ? { takenBack: true } : {}) });
     }
     notice.set({ kind: 'stepped', result });
-    schedule();
   };
-  const drag = (named: NamedEdit | undefined) => {
-    myDrag.set(named);
-    say();
-    schedule();
-  };
-
-  const stops = [
-    plan.onChange(() => {
-      revision += 1;
-      steps.set(plan.steps());
-      writtenPlan.set(plan.read());
-      schedule();
-    }),
-    presence.onChange(() => {
-      const now = presence.others();
-      people.set(now);
-      if (!sameRoster(roster.get(), now)) roster.set(now);
-      const drags = dragsOf(now);
-      if (sameDrags(others, drags)) return;
-      others = drags;
-      schedule();
-    }),
-    connection.onSaved(() => saved.set(connection.saved())),
-  ];
-  reckonNow();
+  const stopSaved = connection.onSaved(() => saved.set(connection.saved()));
+  say({ routing: pictures.frame.get()?.routing.id });
 
   return {
-    frame,
-    people,
-    roster,
-    writtenPlan,
+    frame: pictures.frame,
+    people: others.people,
+    roster: others.roster,
+    writtenPlan: written.plan,
+    steps: written.steps,
     saved,
-    steps,
     selection,
     notice,
-    myDrag,
     edit,
     drag,
     drop: () => {
-      const held = myDrag.get();
+      const held = pictures.held();
       if (!held) return 'nothing';
       const result = edit(held);
       drag(undefined);
@@ -178,24 +115,19 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     },
     undo: () => step(plan.undo),
     redo: () => step(plan.redo),
-    point: (at) => {
-      pointer = at;
-      say();
-    },
+    point: (pointer) => say({ pointer, routing: pictures.frame.get()?.routing.id }),
     select: (next) => {
       selection.set(next);
-      say();
+      say({ selection: next });
     },
-    showRouting: (id) => {
-      routing = id;
-      say();
-      schedule();
+    showRouting: (routing) => {
+      pictures.show(routing);
+      say({ routing });
     },
     sayLocked: () => notice.set({ kind: 'locked' }),
     dismissNotice: () => notice.set(undefined),
     close: () => {
-      for (const stop of stops) stop();
-      cancelPicture?.();
+      for (const stop of [others.stop, written.stop, stopSaved, pictures.stop]) stop();
     },
   };
 }

@@ -30,16 +30,6 @@ export function dragsOf(people: readonly Person[]): readonly LiveDrag[] {
     .sort((a, b) => a.by.client - b.by.client);
 }
 
-/** The drag whose ripple is shown: mine before anybody else's, else the one that was shown already, else the first. */
-export function dragInFocus(
-  mine: NamedEdit | undefined,
-  others: readonly LiveDrag[],
-  shown: Change['by'],
-): LiveDrag | undefined {
-  if (mine) return { by: 'me', edit: mine };
-  return others.find((drag) => drag.by !== 'me' && drag.by.name === shown?.name) ?? others[0];
-}
-
 /** Whether an edit made any difference to the routing: a drag that was dropped and committed makes none any more. */
 export function differs(before: Plan, after: Plan, edit: NamedEdit, routing: RoutingId): boolean {
   const one = before.routings.find(({ id }) => id === routing);

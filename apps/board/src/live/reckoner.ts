@@ -1,13 +1,11 @@
 import type { Analysis, Ripple } from '@loopwright/analysis';
 import type { NamedEdit, PlanDocument } from '@loopwright/document';
-import type { Plan, RoutingId } from '@loopwright/model';
+import type { RoutingId } from '@loopwright/model';
 import type { Change } from '../board/parts.ts';
-import { differs, dragInFocus, type Frame, type LiveDrag, routingShown } from './frame.ts';
-
-/** The frame analysis with its memory, as `openAnalysis()` makes it. */
-export interface Analyser {
-  analyse(plan: Plan, routing: RoutingId): Analysis;
-}
+import { openFocus } from './focus.ts';
+import { differs, type Frame, type LiveDrag, routingShown } from './frame.ts';
+import type { Landing } from './landing.ts';
+import { type Analyser, openStateBefore, type State } from './state-before.ts';
 
 /** Compares two states; `shown` is what stands on the page, so that a trembling pointer does not make it flicker. */
 export type CompareStates = (before: Analysis, after: Analysis, shown: Ripple | undefined) => Ripple;
@@ -16,15 +14,6 @@ export interface ReckonerParts {
   readonly plan: Pick<PlanDocument, 'readWith'>;
   readonly openAnalysis: () => Analyser;
   readonly compare: CompareStates;
-}
-
-/** A change that has just been written, to be shown until the next one. */
-export interface Landing {
-  readonly edits: readonly NamedEdit[];
-  readonly takenBack?: true;
-  readonly by?: NonNullable<Change['by']>;
-  readonly before: Analysis;
-  readonly beforePlan: Plan;
 }
 
 /** What a frame is made of besides the document. */
@@ -42,111 +31,85 @@ export interface Hands {
 /** Whose change it was when no drag told. */
 const SOMEBODY = { name: 'Others', ink: 7 };
 
-interface State {
-  readonly plan: Plan;
-  readonly analysis: Analysis;
-}
-
 /**
  * Makes frames: everybody's hands laid over the plan, what follows, and what the drag in focus does to it.
  *
- * Before is everybody's present state without that drag, after is with it. The states before are kept while only the
+ * Before is everybody's present state without that drag, after is with it. The state before is kept while only the
  * drag in focus moves, so that a frame costs one reading and one analysis.
  */
-export function openReckoner({ plan, openAnalysis, compare }: ReckonerParts): (hands: Hands) => Frame | undefined {
+export function openReckoner(parts: ReckonerParts): (hands: Hands) => Frame | undefined {
   // One memory serves both sides, so that a hole nobody moved is the same object before and after.
-  const analyser = openAnalysis();
+  const analyser = parts.openAnalysis();
+  const changes = openChanges(parts, analyser);
+  return (hands) => {
+    const edits = hands.others.map(({ edit }) => edit);
+    const drags = hands.mine ? [...edits, hands.mine] : edits;
+    const plan = parts.plan.readWith(drags);
+    const routing = routingShown(plan, hands.routing);
+    if (!routing) return undefined;
+    const analysis = analyser.analyse(plan, routing.id);
+    const change = changes(hands, { plan, analysis });
+    return { plan, routing, analysis, drags, mineInHand: hands.mine !== undefined, ...(change ? { change } : {}) };
+  };
+}
+
+/** Follows what the drag in focus does, and keeps what the last change did until the next. */
+function openChanges({ plan, compare }: ReckonerParts, analyser: Analyser) {
+  const focus = openFocus();
+  const stateBefore = openStateBefore(plan, analyser);
   let live: Change | undefined;
   let done: Change | undefined;
-  let last: State | undefined;
-  let lastRevision = -1;
-  /** Those who were dragging when something landed: what landed stays until somebody picks up anew. */
-  let passedOver: ReadonlySet<string> = new Set();
-  let kept: (State & { readonly revision: number; readonly edits: readonly NamedEdit[] }) | undefined;
+  let last: (State & { readonly revision: number }) | undefined;
 
-  const stateBefore = (edits: readonly NamedEdit[], revision: number, routing: RoutingId): State => {
-    const same =
-      kept && kept.revision === revision && kept.analysis.routing === routing && sameEdits(kept.edits, edits);
-    if (kept && same) return kept;
-    const beforePlan = plan.readWith(edits);
-    kept = { plan: beforePlan, analysis: analyser.analyse(beforePlan, routing), revision, edits };
-    return kept;
-  };
-
-  const inProgress = (focus: LiveDrag, hands: Hands, after: State): Change | undefined => {
-    const rest = hands.others.filter((drag) => drag !== focus).map(({ edit }) => edit);
+  const inProgress = (drag: LiveDrag, hands: Hands, after: State): Change | undefined => {
+    const rest = hands.others.filter((other) => other !== drag).map(({ edit }) => edit);
     const before = stateBefore(rest, hands.revision, after.analysis.routing);
-    if (!differs(before.plan, after.plan, focus.edit, after.analysis.routing)) return undefined;
-    const by = focus.by === 'me' ? undefined : { name: focus.by.name, ink: focus.by.ink };
-    const shown = live && live.by?.name === by?.name ? live.ripple : undefined;
+    if (!differs(before.plan, after.plan, drag.edit, after.analysis.routing)) return undefined;
+    const by = drag.by === 'me' ? undefined : { name: drag.by.name, ink: drag.by.ink };
+    const shown = live?.by?.name === by?.name ? live?.ripple : undefined;
     return {
       state: 'in progress',
       ...(by ? { by } : {}),
-      edits: [focus.edit],
+      edits: [drag.edit],
       before: before.analysis,
       after: after.analysis,
       beforePlan: before.plan,
       ripple: compare(before.analysis, after.analysis, shown),
     };
   };
-
-  const landed = (landing: Landing, after: Analysis): Change => ({
-    edits: landing.edits,
-    ...(landing.by ? { by: landing.by } : {}),
-    ...(landing.takenBack ? { takenBack: true } : {}),
+  const landed = ({ edits, takenBack, by, before, beforePlan }: Landing, after: Analysis): Change => ({
     state: 'done',
-    before: landing.before,
-    beforePlan: landing.beforePlan,
+    edits,
+    ...(takenBack ? { takenBack } : {}),
+    ...(by ? { by } : {}),
+    before,
+    beforePlan,
     after,
-    ripple: compare(landing.before, after, undefined),
+    ripple: compare(before, after, undefined),
   });
+  /** Something was written that is not mine: the drag that was shown, or a step of somebody's. */
+  const writtenByOthers = (hands: Hands, after: Analysis): Change | undefined => {
+    if (!last || last.revision === hands.revision || !hands.joined) return undefined;
+    if (live) return live.by && live.before.routing === after.routing ? landed(live, after) : undefined;
+    if (last.analysis.routing !== after.routing) return undefined;
+    const change = landed({ edits: [], by: SOMEBODY, before: last.analysis, beforePlan: last.plan }, after);
+    return change.ripple.figures.length + change.ripple.findings.length > 0 ? change : undefined;
+  };
 
-  return (hands) => {
-    const edits = hands.others.map(({ edit }) => edit);
-    const drags = hands.mine ? [...edits, hands.mine] : edits;
-    const planNow = plan.readWith(drags);
-    const routing = routingShown(planNow, hands.routing);
-    if (!routing) return undefined;
-    const analysis = analyser.analyse(planNow, routing.id);
-    const after = { plan: planNow, analysis };
-    if (done && done.after.routing !== routing.id) done = undefined;
-
-    const dragging = new Set(hands.others.map(({ by }) => (by === 'me' ? 'me' : String(by.client))));
-    passedOver = new Set([...passedOver].filter((client) => dragging.has(client)));
-    const fresh = hands.others.filter(({ by }) => by === 'me' || !passedOver.has(String(by.client)));
-    const focus = dragInFocus(hands.mine, fresh, live?.by);
-    const next = focus ? inProgress(focus, hands, after) : undefined;
-    const written = hands.revision !== lastRevision;
-    lastRevision = hands.revision;
-
-    if (hands.landing && hands.landing.before.routing === routing.id) {
-      done = landed(hands.landing, analysis);
-      passedOver = dragging;
+  return (hands: Hands, after: State): Change | undefined => {
+    const { routing } = after.analysis;
+    if (done && done.after.routing !== routing) done = undefined;
+    const drag = focus.choose(hands.mine, hands.others, live?.by);
+    const next = drag && inProgress(drag, hands, after);
+    if (hands.landing?.before.routing === routing) {
+      done = landed(hands.landing, after.analysis);
+      focus.passOver(hands.others);
       live = undefined;
     } else {
-      // Somebody else's drag is over because it was written: what it did stays on the page.
-      const theirs = live?.by
-        ? live
-        : !live && last && { edits: [], by: SOMEBODY, before: last.analysis, beforePlan: last.plan };
-      if (theirs && !next && written && hands.joined && theirs.before.routing === routing.id) {
-        const change = landed(theirs, analysis);
-        if (live || change.ripple.figures.length + change.ripple.findings.length > 0) done = change;
-      }
+      if (!next) done = writtenByOthers(hands, after.analysis) ?? done;
       live = next;
     }
-    last = after;
-    const change = live ?? done;
-    return {
-      plan: planNow,
-      routing,
-      analysis,
-      drags,
-      mineInHand: hands.mine !== undefined,
-      ...(change ? { change } : {}),
-    };
+    last = { ...after, revision: hands.revision };
+    return live ?? done;
   };
-}
-
-function sameEdits(one: readonly NamedEdit[], other: readonly NamedEdit[]): boolean {
-  return one.length === other.length && one.every((edit, index) => edit === other[index]);
 }

@@ -1,0 +1,68 @@
+import type { Person } from '@loopwright/document';
+import type { HoleId, Plan } from '@loopwright/model';
+import type { Reading, Selection } from '../board/parts.ts';
+import { useWatched } from '../live/use-watched.ts';
+import { GroundLayer } from './GroundLayer.tsx';
+import type { HoleState } from './HoleShape.tsx';
+import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
+import { Stage } from './konva-shapes.ts';
+import { LiveLayer } from './LiveLayer.tsx';
+import type { DrawingModel } from './use-drawing-model.ts';
+import { useFontsReady } from './use-fonts-ready.ts';
+import type { BlobAddress } from './use-site-images.ts';
+import type { Viewpoint } from './viewpoint.ts';
+
+interface PlanStageProps {
+  readonly site: Plan['site'];
+  readonly model: DrawingModel;
+  readonly viewpoint: Viewpoint;
+  readonly selection: Selection;
+  readonly hovered: HoleId | undefined;
+  readonly reading: Reading;
+  readonly findingsShown: boolean;
+  readonly roster: readonly Person[];
+  readonly blobAddress: BlobAddress;
+}
+
+/** The layers of the drawing, from the ground up: site, corridors and walks, holes, and what moves right now. */
+export function PlanStage(props: PlanStageProps) {
+  const { model, selection, hovered, reading } = props;
+  const view = useWatched(props.viewpoint.view);
+  const size = useWatched(props.viewpoint.size);
+  const fonts = useFontsReady();
+  const stateOf = (hole: HoleId): HoleState =>
+    hole === selection.hole ? 'selected' : hole === hovered ? 'hovered' : 'plain';
+  const manner = {
+    numbers: model.labels.numbers,
+    teeSet: reading.teeSet,
+    stateOf,
+    scale: view.scale,
+    view,
+    selectedWalk: selection.walk,
+  };
+  return (
+    <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
+      <GroundLayer
+        site={props.site}
+        features={model.features}
+        names={model.labels.names}
+        view={view}
+        blobAddress={props.blobAddress}
+      />
+      <CorridorLayer {...manner} holes={model.stillHoles} walks={model.stillWalks} />
+      <HoleLayer {...manner} holes={model.stillHoles} walks={model.stillWalks} />
+      <LiveLayer
+        {...manner}
+        holes={model.movingHoles}
+        walks={model.movingWalks}
+        findings={model.targets.findings}
+        findingPlaces={model.labels.findings}
+        selectedFinding={selection.finding}
+        selected={model.selectedHole}
+        fansShown={props.findingsShown}
+        ghosts={model.ghosts}
+        people={props.roster}
+      />
+    </Stage>
+  );
+}
