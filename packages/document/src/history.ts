@@ -4,14 +4,14 @@ import type { NamedEdit } from './edits/named-edit.ts';
 import { isSameValue } from './plain-value.ts';
 
 /** One key as an edit found it and left it. */
-export interface KeyChange {
+interface KeyChange {
   readonly at: Omit<Write, 'value'>;
   readonly before: unknown;
   readonly after: unknown;
 }
 
 /** One undo step: what was done, and the keys it changed. */
-export interface Step {
+interface Step {
   readonly edit: NamedEdit;
   readonly changes: readonly KeyChange[];
 }

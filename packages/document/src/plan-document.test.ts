@@ -26,6 +26,16 @@ test('a plan laid out reads back as it was', () => {
   expect(opened().unread()).toEqual([]);
 });
 
+test('the largest area a plan may hold reads back whole', () => {
+  const ring = (at: number) => Array.from({ length: 500 }, (_, i) => ({ x: at + i / 8, y: at + (i % 7) + i / 4 }));
+  const rings = Array.from({ length: 50 }, (_, index) => ring(index * 100));
+  const plan = smallPlan();
+  const features = plan.site.features.map((feature) => ({ ...feature, geometry: { type: 'area' as const, rings } }));
+  const read = openPlan(createPlanState({ ...plan, site: { ...plan.site, features } }));
+  expect(read.unread()).toEqual([]);
+  expect(read.read().site.features).toEqual(features);
+});
+
 test('an empty document reads as bare land without routings', () => {
   expect(openPlan().read()).toMatchObject({ loopwright: 1, routings: [], teeSets: [], site: { features: [] } });
 });

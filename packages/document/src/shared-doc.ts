@@ -25,7 +25,7 @@ function writeAt(map: Y.Map<unknown>, root: Root, key: string): Write | undefine
 }
 
 /** Keys that follow no grammar: skipped, and reported. */
-export interface StrayKey {
+interface StrayKey {
   readonly root: Root;
   readonly key: string;
 }

@@ -6,8 +6,8 @@ export const LIMITS = {
   mostUpdateBytes: 2 * 1024 * 1024,
   /** Bytes of a whole stored document. */
   mostStateBytes: 16 * 1024 * 1024,
-  /** Bytes of one value under one key: a ring of 500 vertices needs about 10,000. */
-  mostValueBytes: 64 * 1024,
+  /** Bytes of one value under one key: an area of 50 rings of 500 vertices needs some 700,000. */
+  mostValueBytes: 1024 * 1024,
   /** Levels of lists and objects in one value. */
   mostValueDepth: 8,
   /** Letters of one key. */

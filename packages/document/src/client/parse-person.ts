@@ -9,7 +9,7 @@ const MOST_SELECTED = 40;
 const INKS = 8;
 
 /** What somebody shows, as far as it can be read. */
-export function parsePresenceState(value: unknown): PresenceState | undefined {
+function parsePresenceState(value: unknown): PresenceState | undefined {
   if (!isFields(value)) return undefined;
   const pointer = parsePoint(value.pointer);
   const drag = parseNamedEdit(value.drag);

@@ -5,7 +5,7 @@ import { valueOfPart } from './move-part.ts';
 import { openHole } from './open-hole.ts';
 
 /** The parts of a hole that lie somewhere, with their places. */
-export function placedParts(hole: Hole): readonly { readonly part: PartId; readonly at: SitePoint }[] {
+function placedParts(hole: Hole): readonly { readonly part: PartId; readonly at: SitePoint }[] {
   return [
     ...Object.entries(hole.tees).map(([teeSet, at]): { part: PartId; at: SitePoint } => ({
       part: `tee:${teeSet}`,

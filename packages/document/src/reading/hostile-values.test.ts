@@ -28,7 +28,7 @@ test.each([
   ['seat', { in: 'moon', key: 'a0' }],
   ['waypoints', Array.from({ length: 5000 }, () => ({ x: 0, y: 0 }))],
   ['green-shape', { length: -1, width: 1e9, bearing: 0 }],
-  ['name', 'x'.repeat(200_000)],
+  ['name', 'x'.repeat(2_000_000)],
 ])('a hole whose %s is rubbish is skipped there and reported, and the other holes are untouched', (part, value) => {
   const { read, unread } = after((doc) => hole(doc, part, value));
   expect(unread).toEqual([{ root: 'holes', key: `a/h1/${part}` }]);
@@ -124,7 +124,7 @@ test('any values under any keys: reading never throws, never writes, and is the 
       expect(canonicalJson(live.read())).toBe(canonicalJson(openPlan(Y.encodeStateAsUpdate(doc)).read()));
       expect(live.state()).toEqual(state);
     }),
-    { numRuns: 200 },
+    { numRuns: 80 },
   );
 });
 

@@ -24,10 +24,10 @@ import { frozen } from '../plain-value.ts';
 import { partReader, type Read } from './part-reader.ts';
 
 /** The seat of anything but a hole: its place among its like, or taken away. */
-export type ThingSeat = { readonly in: 'plan' | 'removed'; readonly key: string };
+type ThingSeat = { readonly in: 'plan' | 'removed'; readonly key: string };
 
 /** An untrusted value as a seat. */
-export function parseThingSeat(value: unknown): ThingSeat | undefined {
+function parseThingSeat(value: unknown): ThingSeat | undefined {
   if (!isFields(value) || !isOrderKey(value.key)) return undefined;
   return value.in === 'plan' || value.in === 'removed' ? { in: value.in, key: value.key } : undefined;
 }
