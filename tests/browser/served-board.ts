@@ -57,7 +57,7 @@ export async function serve(): Promise<Served> {
   const start = async () => {
     child = spawn(process.execPath, [SERVER], {
       env: { ...process.env, PORT: String(port), HOST: '127.0.0.1', DATA_DIR: data },
-      stdio: ['ignore', 'ignore', 'inherit'],
+      stdio: 'ignore',
     });
     await untilReady(address, child);
   };
@@ -106,7 +106,7 @@ export async function person(
   name: string,
 ): Promise<{ context: BrowserContext; page: Page }> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
-  await context.addInitScript((called) => localStorage.setItem('loopwright-name', called), name);
+  await context.addInitScript((called) => localStorage.setItem('loopwright name', called), name);
   const page = await context.newPage();
   await page.goto(link);
   return { context, page };

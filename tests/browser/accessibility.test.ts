@@ -1,0 +1,102 @@
+// axe on every state of the page: no violation of WCAG 2.2 A and AA.
+import { AxeBuilder } from '@axe-core/playwright';
+import { demoPlan } from '@loopwright/demo';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { boardShown, drag, movedBy, openSheet, placeOf } from './board-page.ts';
+import { makeBoard, openBrowser, person, type Served, serve } from './served-board.ts';
+
+const PLAN = demoPlan();
+const HOLE = PLAN.routings[0]?.loops[0]?.holes[3] ?? '';
+const GREEN = placeOf(PLAN, HOLE, 'green');
+
+let served: Served;
+let browser: Browser;
+beforeAll(async () => {
+  served = await serve();
+  browser = await openBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  await served?.close();
+});
+
+/** What axe finds, as rule and place. */
+async function violations(page: Page): Promise<readonly string[]> {
+  const { violations: found } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+}
+
+test('the start page, empty and with a problem', async () => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(served.address);
+  expect(await violations(page)).toEqual([]);
+  await page
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'a.geojson', mimeType: 'text/plain', buffer: Buffer.from('no') });
+  await page.getByRole('alert').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await context.close();
+});
+
+test('the door: asking for a name, and a link that does not open', async () => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await page.goto(await makeBoard(served, PLAN));
+  await page.getByLabel(/Your name/).waitFor();
+  expect(await violations(page)).toEqual([]);
+  await page.getByLabel(/Your name/).fill('Ada');
+  await page.getByRole('button', { name: 'Enter' }).click();
+  await boardShown(page);
+  await page.goto('about:blank');
+  await page.goto(`${served.address}/b/bnowhere00#nosuchsecretnosuchsecret`);
+  await page.getByRole('alert').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await context.close();
+});
+
+test('the board: every sheet, after a change, with a hole chosen, the keys open, and two sheets side by side', async () => {
+  const { context, page } = await person(browser, await makeBoard(served, PLAN), 'Ada');
+  await boardShown(page);
+  await drag(page, GREEN, movedBy(GREEN, -20, 90));
+  for (const sheet of ['Card', 'Findings', 'What changed', 'Limits', 'Holes and points']) {
+    await openSheet(page, sheet);
+    expect(await violations(page), sheet).toEqual([]);
+  }
+  await openSheet(page, 'Findings');
+  await page
+    .getByRole('button', { name: /^Decide about/ })
+    .first()
+    .click();
+  expect(await violations(page), 'deciding').toEqual([]);
+  await page.locator(`li[data-hole="${HOLE}"] .bead__button`).click();
+  expect(await violations(page), 'a hole chosen').toEqual([]);
+  await page.getByTestId('drawing').focus();
+  await page.keyboard.press('?');
+  await page.getByRole('dialog').waitFor();
+  expect(await violations(page), 'keys').toEqual([]);
+  await context.close();
+});
+
+test('the board on a telephone and on a wide screen', async () => {
+  const { context, page } = await person(browser, await makeBoard(served, PLAN), 'Ada');
+  await boardShown(page);
+  for (const size of [
+    { width: 390, height: 844 },
+    { width: 1920, height: 1080 },
+  ]) {
+    await page.setViewportSize(size);
+    expect(await violations(page), `${size.width}`).toEqual([]);
+  }
+  await context.close();
+});
+
+test('an empty board says what to do', async () => {
+  const { context, page } = await person(browser, await makeBoard(served), 'Ada');
+  await page.getByRole('main').waitFor();
+  expect(await violations(page)).toEqual([]);
+  await context.close();
+});
