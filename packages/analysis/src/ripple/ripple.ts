@@ -33,5 +33,3 @@ export interface Ripple {
   readonly worstGain?: FindingChange | FigureChange;
   readonly worstLoss?: FindingChange | FigureChange;
 }
-
-export type CompareAnalyses = (before: Analysis, after: Analysis) => Ripple;
