@@ -1,3 +1,4 @@
+import type { Feature } from '@loopwright/model';
 import { expect, test } from 'vitest';
 import { checkHoleFeatures } from './features.ts';
 import { laidArea, siteOf } from './laid-feature.ts';
@@ -16,8 +17,8 @@ const box = (x: number, y: number, width: number, height: number) =>
     [x, y + height],
   ] as const;
 
-const found = (...features: Parameters<typeof siteOf>) => checkHoleFeatures(north, siteOf(...features), LIMITS);
-const codes = (...features: Parameters<typeof siteOf>) =>
+const found = (...features: readonly Feature[]) => checkHoleFeatures(north, siteOf(...features), LIMITS);
+const codes = (...features: readonly Feature[]) =>
   found(...features).map(({ code, severity, measured }) => [code, severity, measured]);
 
 test('a line of play over protected ground is measured by how much of it runs over', () => {

@@ -1,5 +1,5 @@
 import type { FindingKey, HoleId, LoopId, RoundId } from '@loopwright/model';
-import type { Analysis, Finding } from '../figures.ts';
+import type { Finding } from '../figures.ts';
 
 /** A figure that differs between two states. `better` is absent where neither way is good by itself (a length, a par). */
 export interface FigureChange {

@@ -7,7 +7,12 @@ import { SAFETY_CAUTION, sentenceOf, severityWord, sourceOf, titleOf, WORDS } fr
 import type { ReaderNames } from './words.ts';
 
 const NAMES: ReaderNames = {
-  number: (hole) => ({ a: '4', b: '6', c: '7' })[hole] ?? hole,
+  number: (hole) =>
+    new Map<string, string>([
+      ['a', '4'],
+      ['b', '6'],
+      ['c', '7'],
+    ]).get(hole) ?? hole,
   feature: (id) => `the ${id}`,
   length: (metres) => `${Math.round(metres)} m`,
   angle: (degrees) => `${degrees}°`,

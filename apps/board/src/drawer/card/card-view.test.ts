@@ -18,7 +18,7 @@ test('the card prints each hole and sums what it prints', () => {
 test('a hole in the round that lacks a part is named and shows no figure', () => {
   const h2 = ANALYSIS.holes.get('h2');
   if (!h2) throw new Error('the sample has no hole h2');
-  const holes = new Map([...ANALYSIS.holes, ['h2', { ...h2, missing: 'green' as const }] as const]);
+  const holes = new Map(ANALYSIS.holes).set('h2', { ...h2, missing: 'green' });
   const card = toCardView(PLAN, ROUTING, { ...ANALYSIS, holes }, 'metres');
   expect(card.incomplete).toBe('2');
   expect(card.loops[0]?.rows[1]).toMatchObject({ men: '–', lengths: [{ figure: '–' }] });
@@ -28,7 +28,7 @@ test('both pars of an overlap are told', () => {
   const h1 = ANALYSIS.holes.get('h1');
   if (!h1) throw new Error('the sample has no hole h1');
   const overlap = { ...h1, parsByLength: { men: [4], women: [4, 5] } };
-  const holes = new Map([...ANALYSIS.holes, ['h1', overlap] as const]);
+  const holes = new Map(ANALYSIS.holes).set('h1', overlap);
   const card = toCardView(PLAN, ROUTING, { ...ANALYSIS, holes }, 'metres');
   expect(card.loops[0]?.rows[0]?.parWords).toBe('By length: men 4, women 4 or 5');
 });

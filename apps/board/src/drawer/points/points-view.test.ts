@@ -20,7 +20,7 @@ test('a proposed tee is listed as ours until it is moved', () => {
   const tee = h1?.tees[0];
   if (!h1 || !tee) throw new Error('the sample has no tee');
   const forward = { ...tee, teeSet: 'forward', at: { x: 5, y: 60 }, proposed: true };
-  const holes = new Map([...ANALYSIS.holes, ['h1', { ...h1, tees: [tee, forward] }] as const]);
+  const holes = new Map(ANALYSIS.holes).set('h1', { ...h1, tees: [tee, forward] });
   const plan = {
     ...PLAN,
     teeSets: [...PLAN.teeSets, { id: 'forward', name: 'Forward', player: 'bogey woman' } as const],
