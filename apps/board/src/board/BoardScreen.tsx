@@ -96,8 +96,8 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
       </Drawing>
       <GroundLine />
       <Drawer {...parts} {...hands} />
-      <KeysSheet open={keysOpen} onClose={() => setKeysOpen(false)} />
-      <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />
+      {keysOpen && <KeysSheet open onClose={() => setKeysOpen(false)} />}
+      {pin && <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />}
     </main>
   );
 }

@@ -1,3 +1,4 @@
+import type { NamedEdit } from '@loopwright/document';
 import type { LengthUnit } from '@loopwright/model';
 import { useEffect } from 'react';
 import { Button } from 'react-aria-components';
@@ -25,8 +26,8 @@ export function NoticeLine({ session, frame, units }: NoticeLineProps) {
     const timer = setTimeout(session.dismissNotice, SHOWN_FOR);
     return () => clearTimeout(timer);
   }, [notice, session]);
-  const names = namesOf(frame.plan, frame.routing, units);
-  const words = notice && noticeWords(notice, (edit) => stepWords(edit, names, frame.plan.teeSets));
+  const step = (edit: NamedEdit) => stepWords(edit, namesOf(frame.plan, frame.routing, units), frame.plan.teeSets);
+  const words = notice && noticeWords(notice, step);
   return (
     <div role="status">
       {words && (

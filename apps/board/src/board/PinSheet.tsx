@@ -11,7 +11,7 @@ export interface PinQuestion {
 }
 
 interface PinSheetProps {
-  readonly question: PinQuestion | undefined;
+  readonly question: PinQuestion;
   readonly frame: Frame;
   readonly edit: DoEdit;
   readonly onClose: () => void;
@@ -20,16 +20,14 @@ interface PinSheetProps {
 /** Asks before a pinned part is moved; taking the pin out is a step of its own, and can be undone. */
 export function PinSheet({ question, frame, edit, onClose }: PinSheetProps) {
   const { plan, routing } = frame;
-  const number = question ? namesOf(plan, routing, 'metres').number(question.hole) : '';
-  const words = question?.parts.map((part) => partWords(plan.teeSets, number, part)).join(', ') ?? '';
+  const number = namesOf(plan, routing, 'metres').number(question.hole);
+  const words = question.parts.map((part) => partWords(plan.teeSets, number, part)).join(', ');
   const unpin = () => {
-    for (const part of question?.parts ?? []) {
-      if (question) edit({ edit: 'unpin', routing: routing.id, hole: question.hole, part });
-    }
+    for (const part of question.parts) edit({ edit: 'unpin', routing: routing.id, hole: question.hole, part });
     onClose();
   };
   return (
-    <ModalOverlay className="modal-cover" isOpen={question !== undefined} onOpenChange={onClose} isDismissable>
+    <ModalOverlay className="modal-cover" isOpen onOpenChange={onClose} isDismissable>
       <Modal className="modal">
         <Dialog role="alertdialog">
           <Heading slot="title">Pinned: {words}</Heading>

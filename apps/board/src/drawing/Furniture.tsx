@@ -1,4 +1,5 @@
 import type { LengthUnit } from '@loopwright/model';
+import { memo } from 'react';
 import { toScaleBar } from './scale-bar.ts';
 
 interface FurnitureProps {
@@ -12,7 +13,7 @@ interface FurnitureProps {
 const LONGEST_BAR = 150;
 
 /** North arrow and scale bar, as on any sheet. */
-export function Furniture({ scale, units, north }: FurnitureProps) {
+export const Furniture = memo(function Furniture({ scale, units, north }: FurnitureProps) {
   const bar = toScaleBar(scale, units, LONGEST_BAR);
   return (
     <>
@@ -33,4 +34,4 @@ export function Furniture({ scale, units, north }: FurnitureProps) {
       </div>
     </>
   );
-}
+});

@@ -13,7 +13,8 @@ export interface HolesProps {
   readonly holes: readonly HoleView[];
   readonly numbers: ReadonlyMap<HoleId, SitePoint>;
   readonly teeSet: TeeSetId;
-  readonly stateOf: (hole: HoleId) => HoleState;
+  readonly selectedHole: HoleId | undefined;
+  readonly hoveredHole: HoleId | undefined;
   readonly scale: number;
 }
 
@@ -27,7 +28,9 @@ export const Corridor = memo(function Corridor({ view }: { readonly view: HoleVi
   return <Line points={[...view.corridor]} closed fill={INKS.corridor} perfectDrawEnabled={false} />;
 });
 
-export function Holes({ holes, numbers, teeSet, stateOf, scale }: HolesProps) {
+export function Holes({ holes, numbers, teeSet, selectedHole, hoveredHole, scale }: HolesProps) {
+  const stateOf = (hole: HoleId): HoleState =>
+    hole === selectedHole ? 'selected' : hole === hoveredHole ? 'hovered' : 'plain';
   return holes.map((hole) => (
     <HoleShape
       key={hole.id}
@@ -46,10 +49,13 @@ export function Walks({ walks, selectedWalk, scale }: WalksProps) {
   ));
 }
 
-type StillProps = HolesProps & WalksProps & { readonly view: View };
+interface CorridorLayerProps extends Omit<WalksProps, 'scale'> {
+  readonly holes: readonly HoleView[];
+  readonly view: View;
+}
 
-/** Corridors and walks of the holes nobody is moving, under the holes. */
-export function CorridorLayer({ holes, walks, selectedWalk, view }: StillProps) {
+/** Corridors and walks of the holes nobody is moving, under the holes. Not drawn anew while others are moved. */
+export const CorridorLayer = memo(function CorridorLayer({ holes, walks, selectedWalk, view }: CorridorLayerProps) {
   return (
     <Layer listening={false} x={view.x} y={view.y} scaleX={view.scale} scaleY={view.scale}>
       {holes.map((hole) => (
@@ -58,14 +64,17 @@ export function CorridorLayer({ holes, walks, selectedWalk, view }: StillProps) 
       <Walks walks={walks} selectedWalk={selectedWalk} scale={view.scale} />
     </Layer>
   );
+});
+
+interface HoleLayerProps extends Omit<HolesProps, 'scale'> {
+  readonly view: View;
 }
 
-/** The holes nobody is moving. */
-export function HoleLayer(props: StillProps) {
-  const { view } = props;
+/** The holes nobody is moving. Not drawn anew while others are moved. */
+export const HoleLayer = memo(function HoleLayer({ view, ...holes }: HoleLayerProps) {
   return (
     <Layer listening={false} x={view.x} y={view.y} scaleX={view.scale} scaleY={view.scale}>
-      <Holes {...props} />
+      <Holes {...holes} scale={view.scale} />
     </Layer>
   );
-}
+});

@@ -1,5 +1,6 @@
 import type { Person } from '@loopwright/document';
 import type { RoutingId } from '@loopwright/model';
+import { memo } from 'react';
 import { initialsOf, inkOf } from '../board/people-inks.ts';
 import type { Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
@@ -12,7 +13,7 @@ interface PeoplePointersProps {
 }
 
 /** Everybody else's pointer with their name, over the drawing; it moves without the drawing being drawn anew. */
-export function PeoplePointers({ people, routing, view }: PeoplePointersProps) {
+export const PeoplePointers = memo(function PeoplePointers({ people, routing, view }: PeoplePointersProps) {
   const here = useWatched(people).filter((person) => person.routing === undefined || person.routing === routing);
   return (
     <ul className="pointers" aria-hidden="true" data-testid="pointers">
@@ -33,4 +34,4 @@ export function PeoplePointers({ people, routing, view }: PeoplePointersProps) {
       })}
     </ul>
   );
-}
+});

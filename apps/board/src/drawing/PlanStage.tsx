@@ -3,7 +3,6 @@ import type { HoleId, Plan } from '@loopwright/model';
 import type { Reading, Selection } from '../board/parts.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { GroundLayer } from './GroundLayer.tsx';
-import type { HoleState } from './HoleShape.tsx';
 import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
 import { Stage } from './konva-shapes.ts';
 import { LiveLayer } from './LiveLayer.tsx';
@@ -30,16 +29,7 @@ export function PlanStage(props: PlanStageProps) {
   const view = useWatched(props.viewpoint.view);
   const size = useWatched(props.viewpoint.size);
   const fonts = useFontsReady();
-  const stateOf = (hole: HoleId): HoleState =>
-    hole === selection.hole ? 'selected' : hole === hovered ? 'hovered' : 'plain';
-  const manner = {
-    numbers: model.labels.numbers,
-    teeSet: reading.teeSet,
-    stateOf,
-    scale: view.scale,
-    view,
-    selectedWalk: selection.walk,
-  };
+  const manner = { teeSet: reading.teeSet, selectedHole: selection.hole, hoveredHole: hovered, view };
   return (
     <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
       <GroundLayer
@@ -49,10 +39,13 @@ export function PlanStage(props: PlanStageProps) {
         view={view}
         blobAddress={props.blobAddress}
       />
-      <CorridorLayer {...manner} holes={model.stillHoles} walks={model.stillWalks} />
-      <HoleLayer {...manner} holes={model.stillHoles} walks={model.stillWalks} />
+      <CorridorLayer holes={model.stillHoles} walks={model.stillWalks} selectedWalk={selection.walk} view={view} />
+      <HoleLayer {...manner} holes={model.stillHoles} numbers={model.stillNumbers} />
       <LiveLayer
         {...manner}
+        scale={view.scale}
+        numbers={model.labels.numbers}
+        selectedWalk={selection.walk}
         holes={model.movingHoles}
         walks={model.movingWalks}
         findings={model.targets.findings}

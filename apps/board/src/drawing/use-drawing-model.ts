@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import type { HoleId, TeeSetId } from '@loopwright/model';
+import type { HoleId, SitePoint, TeeSetId } from '@loopwright/model';
 import { useMemo, useRef } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
 import type { Targets } from '../tools/hit.ts';
@@ -8,7 +8,8 @@ import { openFindingViews } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
 import { keepSteady, type Labels, layLabels } from './labels.ts';
-import { openWalkViews } from './walk-view.ts';
+import { openSteadyList } from './steady-list.ts';
+import { openWalkViews, type WalkView } from './walk-view.ts';
 
 interface Shown extends Consequences {
   readonly change: Change | undefined;
@@ -27,7 +28,15 @@ export type DrawingModel = ReturnType<typeof useDrawingModel>;
 export function useDrawingModel(shown: Shown) {
   const { plan, routing, analysis, change, drags, scale, selection } = shown;
   const makers = useMemo(
-    () => ({ holes: openHoleViews(), ghosts: openHoleViews(), walks: openWalkViews(), findings: openFindingViews() }),
+    () => ({
+      holes: openHoleViews(),
+      ghosts: openHoleViews(),
+      walks: openWalkViews(),
+      findings: openFindingViews(),
+      stillHoles: openSteadyList<HoleView>(),
+      stillWalks: openSteadyList<WalkView>(),
+      stillNumbers: openSteadyList<SitePoint | undefined>(),
+    }),
     [],
   );
   const lastLabels = useRef<Labels>(undefined);
@@ -63,15 +72,19 @@ export function useDrawingModel(shown: Shown) {
     teeSet: shown.teeSet,
     selected: selection.hole,
   };
+  const stillHoles = makers.stillHoles(holes.filter((hole) => !isMoving(hole)));
+  const places = makers.stillNumbers(stillHoles.map(({ id }) => labels.numbers.get(id)));
+  const stillNumbers = useMemo(() => numbersAt(stillHoles, places), [stillHoles, places]);
   const walkMoves = (walk: (typeof walks)[number]) => walk.holes.some((hole) => moving.has(hole));
   return {
     features,
     labels,
     targets,
     ghosts,
-    stillHoles: holes.filter((hole) => !isMoving(hole)),
+    stillHoles,
+    stillNumbers,
     movingHoles: holes.filter(isMoving),
-    stillWalks: walks.filter((walk) => !walkMoves(walk)),
+    stillWalks: makers.stillWalks(walks.filter((walk) => !walkMoves(walk))),
     movingWalks: walks.filter(walkMoves),
     selectedHole: holes.find(({ id }) => id === selection.hole),
   };
@@ -79,4 +92,13 @@ export function useDrawingModel(shown: Shown) {
 
 function holesOf(drags: readonly NamedEdit[], routing: string): ReadonlySet<HoleId> {
   return new Set(drags.flatMap((edit) => ('hole' in edit && edit.routing === routing ? [edit.hole] : [])));
+}
+
+function numbersAt(holes: readonly HoleView[], places: readonly (SitePoint | undefined)[]) {
+  return new Map(
+    holes.flatMap(({ id }, index): [HoleId, SitePoint][] => {
+      const at = places[index];
+      return at ? [[id, at]] : [];
+    }),
+  );
 }

@@ -3,17 +3,12 @@ import { openPlan } from '@loopwright/document';
 import { connect } from '@loopwright/document/client';
 import type { EnterAnswer } from '@loopwright/protocol';
 import { type BoardSession, openBoardSession } from './board-session.ts';
+import { openPictureClock } from './picture-clock.ts';
 import type { CompareStates } from './reckoner.ts';
 
 /** Compared anew each frame, and held still while the differences are smaller than a hand means. */
 export const compareSteadily: CompareStates = (before, after, shown) =>
   steadyRipple(shown, compareAnalyses(before, after));
-
-/** Work done once, before the browser paints again. */
-export function beforeNextPicture(work: () => void): () => void {
-  const handle = requestAnimationFrame(work);
-  return () => cancelAnimationFrame(handle);
-}
 
 export interface LiveBoard {
   readonly session: BoardSession;
@@ -33,6 +28,7 @@ export function openLiveBoard(entered: EnterAnswer, address: Location): LiveBoar
     epoch: entered.epoch,
     keepOffline: 'indexedDB' in globalThis,
   });
+  const beforeNextPicture = openPictureClock(window);
   const session = openBoardSession({ plan, connection, openAnalysis, compare: compareSteadily, beforeNextPicture });
   return {
     session,
