@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { memo, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../board/parts.ts';
 import { useSteady } from '../reading/use-steady.ts';
@@ -17,6 +17,7 @@ export function Drawer(props: DrawerProps) {
     if (finding !== undefined) showFindings();
   }, [finding, showFindings]);
   const { first, second } = open;
+  const turnSecond = useSteady(() => setOpen(second ? closeSecond(open) : openSecond(open)));
   return (
     <aside className={`drawer${second ? ' drawer--two' : ''}`} aria-label="Card, findings and what changed">
       <Sheets
@@ -24,15 +25,7 @@ export function Drawer(props: DrawerProps) {
         chosen={first}
         onChoose={(tab) => setOpen(chooseSheet(open, 'first', tab))}
         board={props}
-        beside={
-          <Button
-            className="button button--small button--quiet drawer__two"
-            aria-label={second ? 'One sheet alone' : 'Two sheets side by side'}
-            onPress={() => setOpen(second ? closeSecond(open) : openSecond(open))}
-          >
-            {second ? '◧' : '◫'}
-          </Button>
-        }
+        beside={<SecondSheet shown={second !== undefined} onPress={turnSecond} />}
       />
       {second && (
         <Sheets
@@ -45,3 +38,20 @@ export function Drawer(props: DrawerProps) {
     </aside>
   );
 }
+
+interface SecondSheetProps {
+  readonly shown: boolean;
+  readonly onPress: () => void;
+}
+
+const SecondSheet = memo(function SecondSheet({ shown, onPress }: SecondSheetProps) {
+  return (
+    <Button
+      className="button button--small button--quiet drawer__two"
+      aria-label={shown ? 'One sheet alone' : 'Two sheets side by side'}
+      onPress={onPress}
+    >
+      {shown ? '◧' : '◫'}
+    </Button>
+  );
+});

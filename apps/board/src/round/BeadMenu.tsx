@@ -1,4 +1,5 @@
 import type { HoleId, Verdict } from '@loopwright/model';
+import { memo } from 'react';
 import {
   Button,
   Header,
@@ -9,6 +10,7 @@ import {
   Popover,
   SubmenuTrigger,
 } from 'react-aria-components';
+import { saysTheSame } from '../reading/steady.ts';
 import type { HoleChoice } from './bead-words.ts';
 
 export type BeadAction =
@@ -17,16 +19,18 @@ export type BeadAction =
   | { readonly do: 'judge'; readonly verdict: Verdict };
 
 interface BeadMenuProps {
+  readonly hole: HoleId;
   readonly number: string;
   readonly seat: 'loop' | 'tray';
   readonly swaps: readonly HoleChoice[];
-  readonly onAction: (action: BeadAction) => void;
+  readonly onAction: (hole: HoleId, action: BeadAction) => void;
 }
 
 const VERDICTS: readonly Verdict[] = ['keeper', 'sound', 'weak', 'undecided'];
 
-/** What can be done with one hole, without dragging. */
-export function BeadMenu({ number, seat, swaps, onAction }: BeadMenuProps) {
+/** What can be done with one hole, without dragging. Costly to draw, so it is not while its hole is only dragged. */
+export const BeadMenu = memo(function BeadMenu({ hole, number, seat, swaps, ...props }: BeadMenuProps) {
+  const onAction = (action: BeadAction) => props.onAction(hole, action);
   return (
     <MenuTrigger>
       <Button className="bead__more" aria-label={`What to do with hole ${number}`}>
@@ -56,7 +60,7 @@ export function BeadMenu({ number, seat, swaps, onAction }: BeadMenuProps) {
       </Popover>
     </MenuTrigger>
   );
-}
+}, saysTheSame);
 
 function Item({ children, onAction }: { readonly children: string; readonly onAction: () => void }) {
   return (

@@ -60,10 +60,11 @@ function OnString({ item, round, routing }: OnStringProps) {
   const state = held?.hole === hole ? 'held' : selection.hole === hole ? 'selected' : 'resting';
   const menu = state === 'selected' && !routing.locked && (
     <BeadMenu
+      hole={hole}
       number={number}
       seat={item.loop === 'tray' ? 'tray' : 'loop'}
       swaps={swapChoices(routing, round.names, hole)}
-      onAction={(action) => round.onAction(hole, action)}
+      onAction={round.onAction}
     />
   );
   const reachable = hole === round.current ? 'by tab' : 'by arrows';

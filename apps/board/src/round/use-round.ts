@@ -68,6 +68,6 @@ export function useRound(props: RoundProps) {
     beads: { onPress: useSteady(drag.onPress), onKey: useSteady(keys.onKey), onChoose: useSteady(onChoose) },
     onChooseWalk: useSteady(onChooseWalk),
     onToggle: useSteady(onToggle),
-    onAction,
+    onAction: useSteady(onAction),
   };
 }
