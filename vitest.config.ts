@@ -21,6 +21,7 @@ export default defineConfig({
       project('boundaries', ['tests/boundaries/**/*.test.ts']),
       project('convergence', ['tests/convergence/**/*.test.ts'], 600_000),
       project('faults', ['tests/faults/**/*.test.ts'], 600_000),
+      project('load', ['tests/load/**/*.measure.ts'], 180_000),
       project('browser', ['tests/browser/**/*.test.ts'], 180_000),
     ],
   },
