@@ -104,3 +104,48 @@ test('both ends of the line are left out', () => {
     ),
   ).toBeUndefined();
 });
+
+test('a notch that reaches over the line between two places of it is found, as deep as it is', () => {
+  // The line runs north 5 m inside the west edge; a notch 6 m wide goes 9 m in, 4 m past the line.
+  const [ring = []] = square(0).outlines;
+  const notch = [
+    { x: 0, y: 198 },
+    { x: 9, y: 198 },
+    { x: 9, y: 192 },
+    { x: 0, y: 192 },
+  ];
+  const notched = siteEdges({ outlines: [[...ring, ...notch]], inner: [], tolerance: 0 });
+  const finding = found('edge-line', beside(5), notched);
+  expect(finding?.severity).toBe('stop');
+  // Furthest outside: the middle of the notch, 3 m from its sides.
+  expect(Math.abs((finding?.measured ?? 0) + 3)).toBeLessThan(0.1);
+});
+
+test('far outside, the nearest edge counts wherever it lies', () => {
+  const far = laidHole('a', [
+    [-300, 0],
+    [-300, 400],
+  ]);
+  expect(found('edge-green', far)?.measured).toBe(-300);
+  const spike = [
+    { x: 0, y: 201 },
+    { x: -200, y: 200 },
+    { x: 0, y: 199 },
+  ];
+  const [ring = []] = square(0).outlines;
+  const spiked = siteEdges({ outlines: [[...ring, ...spike]], inner: [], tolerance: 0 });
+  // From (−300, 400) to (−200, 200): √(100² + 200²) = 223.607.
+  expect(found('edge-green', far, spiked)?.measured).toBe(-223.607);
+});
+
+test('the line between two pieces of land that belong to the site is no edge of it', () => {
+  const [ring = []] = square(0).outlines;
+  const west = ring.map(({ x, y }) => ({ x: x - 1000, y }));
+  const both = siteEdges({ outlines: [ring, west], inner: [], tolerance: 0 });
+  const across = laidHole('a', [
+    [-150, 200],
+    [250, 200],
+  ]);
+  expect(checkHoleBoundary(across, both, LIMITS)).toEqual([]);
+  expect(found('edge-line', across)?.severity).toBe('stop');
+});

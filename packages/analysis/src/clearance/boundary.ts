@@ -1,4 +1,4 @@
-import { boundsOf, grown, pointAlong, polylineLength, segmentsApart, stretch } from '@loopwright/geometry';
+import { boundsOf, distanceBetween, grown, pointBetween, segmentsApart, stretch } from '@loopwright/geometry';
 import { type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding } from '../figures.ts';
 import type { FindingCode } from '../findings/catalogue.ts';
@@ -9,8 +9,8 @@ import type { HoleReach } from './hole-reach.ts';
 import type { ClearanceLimits } from './limits.ts';
 import { type Edge, nearestEdge, type SiteEdges } from './site-edges.ts';
 
-/** Metres between the places where a line that leaves the site is tried. */
-const STEP = 10;
+/** How exactly the place furthest outside is sought, metres. */
+const FINE = 0.1;
 
 /**
  * A hole against the edge of the site: line of play (both ends left out), landing areas, green centre, tees.
@@ -34,7 +34,7 @@ export function checkHoleBoundary(hole: HoleReach, edges: SiteEdges, limits: Cle
   const near = edges.near(grown(boundsOf([...hole.line, ...hole.tees]), farthest));
   // With no edge near, the whole hole is on one side.
   if (near.length === 0 && edges.contains(hole.green.centre)) return [];
-  const site = { edges, near: near.length > 0 ? near : edges.all };
+  const site = { edges, near, farthest };
   return [
     ...edgeFinding('edge-line', hole, lineToEdge(hole, site, settings['edge-line-ends']), tiers.line, edges.tolerance),
     ...edgeFinding('edge-landing', hole, placesToEdge(hole.landings, site), tiers.landing, edges.tolerance),
@@ -45,16 +45,25 @@ export function checkHoleBoundary(hole: HoleReach, edges: SiteEdges, limits: Cle
 
 interface NearSite {
   readonly edges: SiteEdges;
+  /** Every edge within `farthest` metres of the hole. */
   readonly near: readonly Edge[];
+  readonly farthest: number;
 }
 
-function placesToEdge(places: readonly SitePoint[], { edges, near }: NearSite): Closest | undefined {
+/** From a place to the edge of the site, below 0 outside. */
+function toEdge(place: SitePoint, { edges, near, farthest }: NearSite): Closest | undefined {
+  const isInside = edges.contains(place);
+  let edge = nearestEdge(place, near);
+  // Far outside, an edge that is not near the hole may still be the nearest.
+  if (!isInside && (!edge || edge.distance > farthest)) edge = nearestEdge(place, edges.all);
+  return edge && { distance: isInside ? edge.distance : -edge.distance, first: place, second: edge.at };
+}
+
+function placesToEdge(places: readonly SitePoint[], site: NearSite): Closest | undefined {
   let least: Closest | undefined;
   for (const place of places) {
-    const edge = nearestEdge(place, near);
-    if (!edge) continue;
-    const distance = edges.contains(place) ? edge.distance : -edge.distance;
-    if (!least || distance < least.distance) least = { distance, first: place, second: edge.at };
+    const closest = toEdge(place, site);
+    if (closest && (!least || closest.distance < least.distance)) least = closest;
   }
   return least;
 }
@@ -62,8 +71,8 @@ function placesToEdge(places: readonly SitePoint[], { edges, near }: NearSite): 
 function lineToEdge(hole: HoleReach, site: NearSite, ends: number): Closest | undefined {
   if (hole.length <= 2 * ends) return undefined;
   const line = stretch(hole.line, ends, hole.length - ends);
-  const outside = placesToEdge(steps(line), site);
-  if (outside && outside.distance < 0) return outside;
+  const outside = furthestOutside(line, site);
+  if (outside) return outside;
   let least: Closest | undefined;
   for (let i = 1; i < line.length; i++) {
     const a = line[i - 1];
@@ -77,10 +86,36 @@ function lineToEdge(hole: HoleReach, site: NearSite, ends: number): Closest | un
   return least;
 }
 
-function steps(line: readonly SitePoint[]): readonly SitePoint[] {
-  const length = polylineLength(line);
-  const count = Math.ceil(length / STEP);
-  return Array.from({ length: count + 1 }, (_, i) => pointAlong(line, (length * i) / count));
+/**
+ * The place of a line that is furthest outside the site, if any is: halved for as long as a piece may hold one further
+ * out, since no two places a metre apart can differ by more than a metre in their distance to the edge.
+ */
+function furthestOutside(line: readonly SitePoint[], site: NearSite): Closest | undefined {
+  let worst: Closest | undefined;
+  const outsideAt = (place: SitePoint): number => {
+    const closest = toEdge(place, site);
+    if (!closest) return Number.NEGATIVE_INFINITY;
+    if (closest.distance < 0 && (!worst || closest.distance < worst.distance)) worst = closest;
+    return -closest.distance;
+  };
+  const halve = (a: SitePoint, outA: number, b: SitePoint, outB: number): void => {
+    const length = distanceBetween(a, b);
+    const atMost = (outA + outB + length) / 2;
+    if (length < FINE || atMost <= (worst ? FINE - worst.distance : 0)) return;
+    const middle = pointBetween(a, b, 0.5);
+    const out = outsideAt(middle);
+    halve(a, outA, middle, out);
+    halve(middle, out, b, outB);
+  };
+  const outs = line.map(outsideAt);
+  for (let i = 1; i < line.length; i++) {
+    const a = line[i - 1];
+    const b = line[i];
+    const outA = outs[i - 1];
+    const outB = outs[i];
+    if (a && b && outA !== undefined && outB !== undefined) halve(a, outA, b, outB);
+  }
+  return worst;
 }
 
 function edgeFinding(

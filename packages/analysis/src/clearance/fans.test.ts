@@ -101,6 +101,49 @@ test('where the drive reaches over the corner, the way across it is a line of pl
   expect(finding?.measured).toBeLessThan(0.1);
 });
 
+// A par 3 of 60 + 80 m round a corner: nobody plays it with the driver of 246.6 m.
+const bentShort = laidHole('a', [
+  [0, 0],
+  [0, 60],
+  [80, 60],
+]);
+
+test.each([
+  // Straight on past the turn: the length of the hole and 30 m, 170 m.
+  [0, 169.9, 'tee shot'],
+  [0, 170.1, undefined],
+  // Straight at the green, 100 m away towards (80, 60): 130 m along (0.8, 0.6).
+  [103.92, 77.94, 'cut corner'],
+  // Beyond it only the approach from the turn reaches.
+  [104.08, 78.06, 'approach'],
+])('a short hole round a corner reaches (%f, %f): %s', (x, y, shot) => {
+  const finding = found(
+    'tee-in-fan',
+    laidHole('b', [
+      [x, y],
+      [x + 200, y + 300],
+    ]),
+    bentShort,
+  );
+  expect(finding?.detail.shot).toBe(shot);
+});
+
+test('over the corner at the green itself the fan ends 30 m past it', () => {
+  // First leg 150 m, then 30 m on: √(150² + 30²) = 152.97 m away, well within the drive of 228.6 m.
+  const drivable = laidHole('a', [
+    [0, 0],
+    [0, 150],
+    [30, 150],
+  ]);
+  const past = (metres: number) =>
+    laidHole('b', [
+      [(30 / 152.97) * metres, (150 / 152.97) * metres],
+      [400, 400],
+    ]);
+  expect(found('tee-in-fan', past(182), drivable)).toMatchObject({ severity: 'stop' });
+  expect(found('tee-in-fan', past(230), drivable)).toBeUndefined();
+});
+
 test('an approach reaches 30 m past the green', () => {
   expect(found('tee-in-fan', teeAt(0, 430))).toMatchObject({ severity: 'stop', detail: { shot: 'approach' } });
   expect(found('tee-in-fan', teeAt(0, 430.01))).toBeUndefined();

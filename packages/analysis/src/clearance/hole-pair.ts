@@ -26,7 +26,7 @@ export function checkHolePair(
   relation: PairRelation,
   limits: ClearanceLimits,
 ): readonly Finding[] {
-  const isNear = boxesMeet(first.near, second.box);
+  const isNear = boxesMeet(first.near, second.box) || boxesMeet(second.near, first.box);
   const reaches = boxesMeet(first.fanBox, second.box);
   const isReached = boxesMeet(second.fanBox, first.box);
   if (!isNear && !reaches && !isReached) return NONE;

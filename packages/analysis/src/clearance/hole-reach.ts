@@ -21,7 +21,7 @@ export interface HoleReach {
   readonly shots: readonly Shot[];
   /** Around tees, line and green. */
   readonly box: Box;
-  /** Around `box`, as far as any distance limit reaches. */
+  /** Around `box`, as far as any distance limit and its own corridor reach. */
   readonly near: Box;
   /** Around the fans. */
   readonly fanBox: Box;
@@ -36,6 +36,7 @@ export function holeReach(figures: HoleFigures, limits: ClearanceLimits): HoleRe
   const tees = figures.tees.map(({ at }) => at);
   const shots = figures.tees.flatMap((tee) => shotsOf(figures, tee, limits.settings));
   const box = boundsOf([...centreline, ...tees]);
+  const widest = figures.corridorStations.reduce((most, { halfWidth }) => Math.max(most, halfWidth), limits.farthest);
   return {
     id: figures.id,
     figures,
@@ -47,7 +48,7 @@ export function holeReach(figures: HoleFigures, limits: ClearanceLimits): HoleRe
     length: last.before + last.length,
     shots,
     box,
-    near: grown(box, limits.farthest),
+    near: grown(box, widest),
     fanBox: boundsOf([...centreline, ...shots.flatMap((shot) => fanCorners(shot, limits.outer))]),
   };
 }

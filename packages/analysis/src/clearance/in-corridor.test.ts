@@ -77,3 +77,18 @@ test('the next tee beside the end of the corridor is left to its own checks; ove
     ),
   ).toEqual([]);
 });
+
+// Along (0, 0), (0, 228.6), then east: the outside of the bend is no gap. At the turn the landing area lies: 46 m wide.
+test.each([
+  [30, 45.9],
+  [32, 46.1],
+])('a tee %f m west and north of the turn is %f m from it', (out, apart) => {
+  const bent = laidHole('a', [
+    [0, 0],
+    [0, 228.6],
+    [170, 228.6],
+  ]);
+  const tee: readonly [number, number] = [-out, 228.6 + Math.sqrt(apart ** 2 - out ** 2)];
+  const findings = checkInCorridor(bent, laidHole('b', [tee, [-out - 150, tee[1]]]), 'other');
+  expect(findings.map(({ code }) => code)).toEqual(apart < 46 ? ['tee-in-corridor'] : []);
+});

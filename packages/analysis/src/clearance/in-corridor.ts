@@ -1,3 +1,4 @@
+import { distanceBetween } from '@loopwright/geometry';
 import { type SettingKey, type SitePoint, toMillimetre } from '@loopwright/model';
 import { corridorHalfWidthAt } from '../card/corridor.ts';
 import type { Finding, Severity } from '../figures.ts';
@@ -64,18 +65,17 @@ function add(
 
 function insideCorridor({ legs, figures }: HoleReach, place: SitePoint): Inside | undefined {
   let best: Inside | undefined;
-  for (const leg of legs) {
-    const dx = place.x - leg.a.x;
-    const dy = place.y - leg.a.y;
-    const on = dx * leg.towards.x + dy * leg.towards.y;
-    if (on < 0 || on > leg.length) continue;
-    const aside = toMillimetre(Math.abs(dx * leg.towards.y - dy * leg.towards.x));
+  legs.forEach((leg, i) => {
+    const level = (place.x - leg.a.x) * leg.towards.x + (place.y - leg.a.y) * leg.towards.y;
+    // Behind the tee and past the green the corridor ends; outside a bend it goes round the turn.
+    if ((i === 0 && level < 0) || (i === legs.length - 1 && level > leg.length)) return;
+    const on = Math.min(leg.length, Math.max(0, level));
+    const foot = { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on };
+    const aside = toMillimetre(distanceBetween(place, foot));
     const along = leg.before + on;
     const halfWidth = toMillimetre(corridorHalfWidthAt(figures.corridorStations, along));
-    if (aside >= halfWidth || (best && aside >= best.aside)) continue;
-    const foot = { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on };
-    best = { place, aside, halfWidth, along, foot };
-  }
+    if (aside < halfWidth && (!best || aside < best.aside)) best = { place, aside, halfWidth, along, foot };
+  });
   return best;
 }
 

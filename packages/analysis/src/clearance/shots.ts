@@ -1,4 +1,4 @@
-import { distanceBetween, unitVector } from '@loopwright/geometry';
+import { distanceBetween, polylineLength, unitVector } from '@loopwright/geometry';
 import type { Settings, SitePoint } from '@loopwright/model';
 import { reachOf } from '../card/model-player.ts';
 import { playLine } from '../card/play-line.ts';
@@ -47,13 +47,22 @@ interface Allowances {
 function teeShots(line: readonly SitePoint[], tee: TeeFigures, drive: number, allow: Allowances): readonly Shot[] {
   const [from, next, beyond] = line;
   if (!from || !next) return [];
-  const first = distanceBetween(from, next);
-  // A one-shot hole is played to its green; everything else with the driver.
-  if (!beyond && tee.landingAreas.length === 0) return shot(from, next, first, allow.past, 'tee shot');
-  const straight = shot(from, next, drive, allow.roll, 'tee shot');
-  const over = beyond && first < drive ? overTheCorner(from, next, beyond, drive) : undefined;
+  // A one-shot hole is played with the club for its length, bent or not; everything else with the driver.
+  const isOneShot = tee.landingAreas.length === 0;
+  const full = isOneShot ? polylineLength(line) : drive;
+  const roll = isOneShot ? allow.past : allow.roll;
+  const straight = shot(from, next, full, roll, 'tee shot');
+  const over = beyond && distanceBetween(from, next) < full ? overTheCorner(from, next, beyond, full) : undefined;
   if (!over || distanceBetween(next, over) < allow.gain) return straight;
-  return [...straight, ...shot(from, over, drive, allow.roll, 'cut corner')];
+  // Over the corner at the green itself, nobody plays further than the green.
+  const green = line[line.length - 1];
+  const toGreen = green && over.x === green.x && over.y === green.y ? distanceBetween(from, green) : undefined;
+  return [
+    ...straight,
+    ...(toGreen === undefined
+      ? shot(from, over, full, roll, 'cut corner')
+      : shot(from, over, toGreen, allow.past, 'cut corner')),
+  ];
 }
 
 /** Where a drive straight over the corner meets the leg beyond it: as far on as it reaches, at most its end. */
@@ -65,6 +74,7 @@ function overTheCorner(from: SitePoint, turn: SitePoint, beyond: SitePoint, driv
   const along = x * onward.x + y * onward.y;
   const on = Math.sqrt(along * along - (x * x + y * y) + drive * drive) - along;
   const share = Math.min(on, distanceBetween(turn, beyond));
+  if (share < on) return beyond;
   return { x: turn.x + onward.x * share, y: turn.y + onward.y * share };
 }
 

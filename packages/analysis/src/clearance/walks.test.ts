@@ -1,5 +1,6 @@
+import { polylineLength } from '@loopwright/geometry';
 import { expect, test } from 'vitest';
-import type { WalkFigures } from '../figures.ts';
+import type { CrossingPlace, WalkCrossing, WalkFigures } from '../figures.ts';
 import { laidArea, siteOf } from './laid-feature.ts';
 import { LIMITS, laidHole } from './laid-hole.ts';
 import { checkWalkFeatures } from './walk-features.ts';
@@ -9,17 +10,20 @@ const north = laidHole('a', [
   [0, 0],
   [0, 400],
 ]);
-const walk = (path: readonly (readonly [number, number])[]): WalkFigures => ({
-  key: 'c>d',
-  loop: 'l',
-  from: { hole: 'c' },
-  to: { hole: 'd' },
-  path: path.map(([x, y]) => ({ x, y })),
-  distance: 0,
-  walkBack: 0,
-  time: 0,
-  crossings: [],
-});
+const walk = (places: readonly (readonly [number, number])[]): WalkFigures => {
+  const path = places.map(([x, y]) => ({ x, y }));
+  return {
+    key: 'c>d',
+    loop: 'l',
+    from: { hole: 'c' },
+    to: { hole: 'd' },
+    path,
+    distance: polylineLength(path),
+    walkBack: 0,
+    time: 0,
+    crossings: [],
+  };
+};
 
 test.each([
   [19.999, 'stop'],
@@ -78,6 +82,33 @@ test("a hole's own walks, and walks that cross its line and are told so, are not
     crossings: [{ at: { x: 0, y: 228.6 }, what }],
   };
   expect(checkWalkPast(across, north, LIMITS)).toEqual([]);
+});
+
+const crossingAt = (ahead: number, where: CrossingPlace): WalkCrossing => ({
+  at: { x: 0, y: ahead },
+  what: { kind: 'line of play', hole: 'a', where, ahead },
+});
+
+// Round behind the green at 420 m, or across right in front of the tee, and then to within 15 m of the landing area.
+test.each([
+  { ahead: 420, where: 'behind' },
+  { ahead: 10, where: 'ahead of the tee' },
+] as const)('a walk that crosses $where hides no graver pass of the landing area', ({ ahead, where }) => {
+  const round = walk([
+    [-30, ahead],
+    [60, ahead],
+    [15, 228.6],
+  ]);
+  const [finding] = checkWalkPast({ ...round, crossings: [crossingAt(ahead, where)] }, north, LIMITS);
+  expect(finding).toMatchObject({ code: 'walk-landing', severity: 'stop', measured: 15 });
+});
+
+test('a walk of no length, to a tee that stands on the green before it, passes nothing', () => {
+  const none = walk([
+    [15, 228.6],
+    [15, 228.6],
+  ]);
+  expect(checkWalkPast(none, north, LIMITS)).toEqual([]);
 });
 
 test('a walk over ground that may not be walked is a look, within its buffer a mention', () => {

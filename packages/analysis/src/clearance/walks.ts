@@ -2,9 +2,10 @@ import { boundsOf, boxesMeet, distanceBetween, grown, pointBetween, polylinesApa
 import { type HoleId, type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding, WalkFigures } from '../figures.ts';
 import { tierUnder } from '../findings/tier.ts';
+import { crossingSeverity } from '../walk/crossing-findings.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import type { HoleReach } from './hole-reach.ts';
-import { inFan } from './in-fan.ts';
+import { inFan, isWorse } from './in-fan.ts';
 import type { ClearanceLimits } from './limits.ts';
 
 /** Metres between the places where a walk is tried against a fan. */
@@ -14,17 +15,19 @@ const NONE: readonly Finding[] = [];
 
 /**
  * A walk past a hole it does not belong to: how near it comes to the landing areas, and how long it stays inside the
- * shot fans. What crosses the line of play itself is told with the walk, not here again.
+ * shot fans. What crosses the line of play is told with the walk, and here again only where the landing area is the
+ * graver of the two. Passing behind a tee or a green is no crossing.
  */
 export function checkWalkPast(walk: WalkFigures, hole: HoleReach, limits: ClearanceLimits): readonly Finding[] {
   const ends = endsOf(walk);
-  if (ends.includes(hole.id) || walk.path.length < 2) return NONE;
+  if (ends.includes(hole.id) || walk.distance <= 0) return NONE;
   const box = boundsOf(walk.path);
   const isNear = boxesMeet(grown(box, limits.farthest), hole.box);
   if (!isNear && !boxesMeet(box, hole.fanBox)) return NONE;
-  if (walk.crossings.some(({ what }) => what.kind === 'line of play' && what.hole === hole.id)) return NONE;
+  const crossed = crossingSeverity(walk, hole.figures, limits.settings);
   const landing = isNear ? walkAndLanding(walk, ends, hole, limits) : undefined;
-  if (landing) return [landing];
+  if (landing && (!crossed || isWorse(landing.severity, crossed))) return [landing];
+  if (landing || crossed) return NONE;
   return walkInFan(walk, ends, hole, limits);
 }
 

@@ -37,6 +37,17 @@ export function checkLineCrossings(
   return [...worst.values()];
 }
 
+/** The worst that a walk's crossings of one line of play are called; `undefined` where it only passes behind, or not at all. */
+export function crossingSeverity(walk: WalkFigures, hole: HoleFigures, settings: Settings): Severity | undefined {
+  let worst: Severity | undefined;
+  for (const { what } of walk.crossings) {
+    if (what.kind !== 'line of play' || what.hole !== hole.id || what.where === 'behind') continue;
+    const { severity } = judge(what.ahead, leftToGreen(hole, what.ahead), settings);
+    if (!worst || SEVERITY_RANK[severity] < SEVERITY_RANK[worst]) worst = severity;
+  }
+  return worst;
+}
+
 function judge(ahead: number, left: number, settings: Settings): Judged {
   const isFar = ahead >= settings['walk-crossing-stop'];
   const isLast = left < settings['walk-crossing-short-of-green'];
