@@ -28,7 +28,10 @@ export interface ServerLimits {
   /** Bytes one connection may send in a second, on average and in a burst; past it, it is closed. */
   readonly bytesPerSecond: number;
   readonly byteBurst: number;
-  /** Presence messages one connection may send in a second; the newest of what is over waits. */
+  /** Presence frames one connection may send in a second, on average and in a burst; past it, it is closed. */
+  readonly presenceFramesPerSecond: number;
+  readonly presenceFrameBurst: number;
+  /** Presence messages of one connection that are passed on in a second; the newest of what is over waits. */
   readonly presencePerSecond: number;
   readonly presenceBurst: number;
   /** Bytes waiting for a slow reader: past the first its presence is dropped, past the second it is closed. */
@@ -61,6 +64,8 @@ export const SERVER_LIMITS: ServerLimits = {
   frameBurst: 400,
   bytesPerSecond: MIB,
   byteBurst: 16 * MIB,
+  presenceFramesPerSecond: 400,
+  presenceFrameBurst: 2000,
   presencePerSecond: 60,
   presenceBurst: 120,
   bufferedBeforeDrop: LIMITS.presenceDroppedAboveBytes,

@@ -35,9 +35,11 @@ const malformed = (why: string): Malformed => ({ kind: 'malformed', why });
  * Untrusted bytes as one frame. Never throws; bytes left over make it malformed.
  *
  * Cost: O(1): payloads are views of the given bytes, not copies.
+ *
+ * @param mostBytes  of a frame from somebody else; one's own are known for what they are at any length
  */
-export function parseFrame(bytes: Uint8Array): Frame | Malformed {
-  if (bytes.length > LIMITS.mostFrameBytes) return malformed(`longer than ${LIMITS.mostFrameBytes} bytes`);
+export function parseFrame(bytes: Uint8Array, mostBytes: number = LIMITS.mostFrameBytes): Frame | Malformed {
+  if (bytes.length > mostBytes) return malformed(`longer than ${mostBytes} bytes`);
   const decoder = decoding.createDecoder(bytes);
   try {
     const frame = readFrame(decoder);

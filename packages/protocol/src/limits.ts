@@ -1,6 +1,6 @@
 /** Every limit of sync, each with its unit in words. Server and page read the same numbers. */
 export const LIMITS = {
-  /** Bytes of one frame on the socket; above it the socket is closed as malformed. */
+  /** Bytes of one frame on the socket; above it it is refused as too large. */
   mostFrameBytes: 4 * 1024 * 1024,
   /** Bytes of one offered update. */
   mostUpdateBytes: 2 * 1024 * 1024,
@@ -28,8 +28,8 @@ export const LIMITS = {
   longestRetryWait: 15_000,
   /** Bytes waiting for a slow reader above which it gets no presence. */
   presenceDroppedAboveBytes: 256 * 1024,
-  /** Bytes waiting for a slow reader above which it is closed. */
-  slowReaderClosedAboveBytes: 8 * 1024 * 1024,
+  /** Bytes waiting for a slow reader above which it is closed: a whole board on its way, and 8 MiB of news. */
+  slowReaderClosedAboveBytes: 24 * 1024 * 1024,
   /** Updates of one connection waiting for the store. */
   mostUpdatesWaiting: 256,
   /** Letters of a person's name. */

@@ -108,6 +108,7 @@ async function commit(ports: CommitQueuePorts, batch: readonly Offered[]): Promi
   try {
     await append(batch.map(({ update }) => update));
   } catch (failure) {
+    document.forgo();
     log.error('commit-failed', { updates: batch.length, reason: reasonOf(failure) });
     for (const { settle } of batch) settle({ kind: 'failed' });
     return false;

@@ -4,6 +4,8 @@ import {
   type CloseName,
   encodeFrame,
   type Frame,
+  LIMITS,
+  MESSAGE,
   parseFrame,
   type RefusalCode,
 } from '@loopwright/protocol';
@@ -72,6 +74,12 @@ export function openConnection(ports: ConnectionPorts): { readonly connection: C
     queue.forget(self);
     outbox.close(CLOSE_CODES[reason]);
   };
+  const refuse = (code: RefusalCode, frame: number) => {
+    if (!open) return;
+    send({ kind: 'refused', code, frame }, 'refused');
+    ports.onRefused(code);
+    close(CLOSE_FOR[code]);
+  };
   const intake: Intake = openIntake({
     ...ports,
     onStored() {
@@ -79,12 +87,7 @@ export function openConnection(ports: ConnectionPorts): { readonly connection: C
       speech.release();
     },
     onEarly: sayStep1,
-    onRefused(code, frame) {
-      if (!open) return;
-      send({ kind: 'refused', code, frame }, 'refused');
-      ports.onRefused(code);
-      close(CLOSE_FOR[code]);
-    },
+    onRefused: refuse,
     close,
   });
   const speech = ports.speech(intake.isWaiting);
@@ -92,9 +95,10 @@ export function openConnection(ports: ConnectionPorts): { readonly connection: C
   const isTooMuch = openMeter(ports);
   const receive = (message: Uint8Array) => {
     if (!open) return;
+    if (isTooMuch(message)) return close('too-many-messages');
+    if (message.length > LIMITS.mostFrameBytes) return refuse('too-large', intake.next());
     const frame = parseFrame(message);
     if (frame.kind === 'presence') speech.hear(frame.presence);
-    else if (isTooMuch(message)) close('too-many-messages');
     else if (frame.kind === 'step 1') send({ kind: 'step 2', update: document.missing(frame.vector) }, 'sync');
     else if (frame.kind === 'step 2' || frame.kind === 'update') intake.take(frame.kind, frame.update);
     else if (frame.kind === 'ask presence') sayEverybody();
@@ -112,9 +116,13 @@ export function openConnection(ports: ConnectionPorts): { readonly connection: C
   return { connection: { greet, receive, beat: sayCount, close, gone }, speech };
 }
 
-/** Tells when a connection sends more than a person can. */
+/** Tells when a connection sends more than a person can; presence, which is said often and costs little, is counted apart. */
 function openMeter({ clock, limits }: ConnectionPorts): (message: Uint8Array) => boolean {
   const frames = openAllowance(limits.framesPerSecond, limits.frameBurst, clock.now());
+  const presence = openAllowance(limits.presenceFramesPerSecond, limits.presenceFrameBurst, clock.now());
   const bytes = openAllowance(limits.bytesPerSecond, limits.byteBurst, clock.now());
-  return (message) => !frames.take(1, clock.now()) || !bytes.take(message.length, clock.now());
+  return (message) => {
+    const counted = message[0] === MESSAGE.presence ? presence : frames;
+    return !counted.take(1, clock.now()) || !bytes.take(message.length, clock.now());
+  };
 }

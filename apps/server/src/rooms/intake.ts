@@ -8,6 +8,8 @@ export interface Intake {
   take(kind: 'step 2' | 'update', update: Uint8Array): void;
   /** Whether something waits for the store, or for the first step 2. */
   isWaiting(): boolean;
+  /** The number of the next frame. */
+  next(): number;
   /** The durable count. */
   count(): number;
   /** Takes nothing any more; what was held is left out. */
@@ -41,6 +43,7 @@ export function openIntake(ports: IntakePorts): Intake {
   const durable = openDurableCount();
   let numbered = 0;
   let waiting = 0;
+  let bytesHeld = 0;
   let held: Numbered[] | undefined = [];
   let freshStarts = 0;
 
@@ -72,7 +75,9 @@ export function openIntake(ports: IntakePorts): Intake {
   };
   const hold = (item: Numbered, waitingForStep2: Numbered[]) => {
     waitingForStep2.push(item);
-    if (waitingForStep2.length > limits.updatesWaiting) ports.close('too-many-messages');
+    bytesHeld += item.update.length;
+    const isTooMuch = waitingForStep2.length > limits.updatesWaiting || bytesHeld > limits.stateBytes;
+    if (isTooMuch) ports.close('too-many-messages');
   };
 
   return {
@@ -85,6 +90,7 @@ export function openIntake(ports: IntakePorts): Intake {
       for (const next of [item, ...after]) offer(next);
     },
     isWaiting: () => waiting > 0 || (held !== undefined && held.length > 0),
+    next: () => numbered + 1,
     count: durable.count,
     stop() {
       held = undefined;

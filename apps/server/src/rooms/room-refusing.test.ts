@@ -1,4 +1,4 @@
-import { CLOSE_CODES } from '@loopwright/protocol';
+import { CLOSE_CODES, LIMITS } from '@loopwright/protocol';
 import { expect, test } from 'vitest';
 import { openTestRoom } from '../testing/open-test-room.ts';
 
@@ -48,6 +48,35 @@ test('a page that sends far more than a person can is closed', () => {
   const { join } = openTestRoom({ frameBurst: 5 });
   const ada = join('Ada');
   for (let i = 0; i < 6; i++) ada.step1();
+  expect(ada.socket.closedWith()).toBe(CLOSE_CODES['too-many-messages'].code);
+});
+
+test('F9: a frame longer than the protocol allows is refused in words, and the local copy with it is retired', () => {
+  const { join, raised } = openTestRoom();
+  const ada = join('Ada');
+  ada.step2(1);
+  ada.member.receive(new Uint8Array(LIMITS.mostFrameBytes + 1));
+  expect(ada.socket.frames().at(-1)).toEqual({ kind: 'refused', code: 'too-large', frame: 2 });
+  expect(ada.socket.closedWith()).toBe(CLOSE_CODES['too-large'].code);
+  expect(raised).toEqual(['m-Ada']);
+});
+
+test('a flood of presence closes the one who sends it', () => {
+  const { join } = openTestRoom({ presenceFrameBurst: 50 });
+  const [ada, grace] = [join('Ada'), join('Grace')];
+  for (let i = 0; i < 50; i++) ada.present(1, { selection: [] });
+  expect(ada.socket.closedWith()).toBeUndefined();
+  ada.present(1, { selection: [] });
+  expect(ada.socket.closedWith()).toBe(CLOSE_CODES['too-many-messages'].code);
+  expect(grace.socket.closedWith()).toBeUndefined();
+});
+
+test('J2: what is held before the first step 2 has a limit', () => {
+  const { join } = openTestRoom({ stateBytes: 3 });
+  const ada = join('Ada');
+  for (const value of [1, 2, 3]) ada.update(value);
+  expect(ada.socket.closedWith()).toBeUndefined();
+  ada.update(4);
   expect(ada.socket.closedWith()).toBe(CLOSE_CODES['too-many-messages'].code);
 });
 

@@ -9,6 +9,8 @@ export interface Rooms {
   /** How many rooms wait for the store to take writes again. */
   refusing(): number;
   closeLink(link: string, reason: CloseName): void;
+  /** Why somebody who was admitted by a link before their room was open must not go in after all. */
+  closedMeanwhile(link: string): CloseName | undefined;
   /** Closes every connection and waits for what is on its way to the store. */
   end(): Promise<void>;
 }
@@ -17,6 +19,8 @@ export function openRooms(ports: Omit<RoomPorts, 'onEmpty'>): Rooms {
   const { clock, limits, metrics, store } = ports;
   const opening = new Map<string, Promise<Room>>();
   const rooms = new Map<string, Room>();
+  const closedLinks = new Map<string, CloseName>();
+  let ended = false;
   const nameOf = ({ board, room }: RoomKey) => `${board}/${room}`;
   const count = () => {
     metrics.rooms.set(rooms.size);
@@ -62,10 +66,14 @@ export function openRooms(ports: Omit<RoomPorts, 'onEmpty'>): Rooms {
     },
     refusing,
     closeLink(link, reason) {
+      closedLinks.set(link, reason);
       for (const room of rooms.values()) room.closeLink(link, reason);
     },
+    closedMeanwhile: (link) => (ended ? 'server-stopping' : closedLinks.get(link)),
     async end() {
+      ended = true;
       stopBeat();
+      await Promise.allSettled(opening.values());
       for (const room of rooms.values()) room.closeAll('server-stopping');
       await Promise.all([...rooms.values()].map((room) => room.idle()));
       for (const room of rooms.values()) room.end();

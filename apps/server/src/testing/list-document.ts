@@ -20,6 +20,7 @@ export function listDocument(): RoomDocument & { readonly held: readonly number[
     apply: (update) => {
       held.push(...update);
     },
+    forgo: () => undefined,
     vector: () => new Uint8Array([held.length]),
     missing: ([have = 0]) => new Uint8Array(held.slice(have)),
     state: () => new Uint8Array(held),

@@ -1,4 +1,4 @@
-import { encodeFrame, encodePresence, parseFrame, parsePresence } from '@loopwright/protocol';
+import { encodeFrame, encodePresence, LIMITS, parseFrame, parsePresence } from '@loopwright/protocol';
 import { expect, test } from 'vitest';
 import { sortOutgoing } from './plan-socket.ts';
 
@@ -25,4 +25,9 @@ test('S1: step 2 and updates are counted, step 1 is not', () => {
   expect(sortOutgoing(encodeFrame({ kind: 'step 2', update: bytes }), 2).kind).toBe('counted');
   expect(sortOutgoing(encodeFrame({ kind: 'update', update: bytes }), 2).kind).toBe('counted');
   expect(sortOutgoing(encodeFrame({ kind: 'step 1', vector: bytes }), 2).kind).toBe('plain');
+});
+
+test('S1: an update longer than the server takes is counted too, or the page would not know that it waits', () => {
+  const update = new Uint8Array(LIMITS.mostFrameBytes + 1);
+  expect(sortOutgoing(encodeFrame({ kind: 'update', update }), 2).kind).toBe('counted');
 });

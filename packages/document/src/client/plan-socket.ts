@@ -25,7 +25,7 @@ export type Outgoing =
 
 /** Sorts a frame of this page's own provider: other people's presence is taken out of it (P3), updates are counted (S1). */
 export function sortOutgoing(bytes: Uint8Array, client: number): Outgoing {
-  const frame = parseFrame(bytes);
+  const frame = parseFrame(bytes, Number.POSITIVE_INFINITY); // the server says if it is too long: counted all the same
   if (frame.kind === 'step 2' || frame.kind === 'update') return { kind: 'counted', frame: bytes };
   if (frame.kind !== 'presence') return { kind: 'plain', frame: bytes };
   const entries = parsePresence(frame.presence);
