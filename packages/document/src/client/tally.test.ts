@@ -37,6 +37,15 @@ test('a count of an earlier connection says nothing about the frames of this one
   expect([tally.isSettled(), tally.waiting()]).toEqual([false, 1]);
 });
 
+test('a change that went out in no frame, as when the socket is closing, is not settled', () => {
+  const tally = openTally();
+  tally.opened();
+  tally.sent();
+  tally.committed(1);
+  tally.edited();
+  expect([tally.isSettled(), tally.waiting()]).toEqual([false, 1]);
+});
+
 test('S5: a count that falls, or that nobody sent, is not believed', () => {
   const tally = openTally();
   tally.opened();

@@ -36,6 +36,7 @@ export function openTally(): Tally {
       saved = Math.max(saved, frames[durable - 1] ?? 0);
     },
     waiting: () => edits - saved,
-    isSettled: () => frames.length > 0 && durable === frames.length,
+    // A change made while the socket was closing went out in no frame.
+    isSettled: () => frames.length > 0 && durable === frames.length && saved === edits,
   };
 }

@@ -1,7 +1,10 @@
 /** Which rights a connection has in a room. */
 export type Rights = 'read' | 'write';
 
-/** The answer to an offered update. Nothing is applied until the store has committed it. */
+/**
+ * The answer to an offered update. Nothing is applied until the store has committed it. Updates found new one after the
+ * other, without an `apply` or `forgo` between them, go into the store together or not at all.
+ */
 export type Offer =
   /** To be stored, then passed to `apply`. */
   | { readonly kind: 'new'; readonly update: Uint8Array }
@@ -27,6 +30,8 @@ export interface RoomDocument {
   missing(vector: Uint8Array): Uint8Array;
   offer(update: Uint8Array, rights: Rights): Offer;
   apply(update: Uint8Array): void;
+  /** The store failed: what was found new and has not been applied is not coming. */
+  forgo(): void;
   state(): Uint8Array;
   close(): void;
 }

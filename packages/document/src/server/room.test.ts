@@ -159,11 +159,46 @@ test('the record is written by the server alone', () => {
 test('an update tried but never stored leaves no trace in what is offered next', () => {
   const room = openedRoom();
   const ada = page();
-  room.offer(ada.changed(moveGreen(5)), 'write'); // the store failed: never applied
+  room.offer(ada.changed(moveGreen(5)), 'write');
+  room.forgo(); // the store failed: never applied
   const deletes = page().changed((doc) => {
     doc.getMap('holes').delete('a/h1/green');
   });
   expect(room.offer(deletes, 'write')).toEqual({ kind: 'refused', code: 'bad-key' });
+});
+
+test('changes of several pages that go into one commit are each tried on top of the others', () => {
+  const room = openedRoom();
+  const updates = [5, 6, 7].map((x) => page().changed(moveGreen(x)));
+  for (const update of updates) expect(room.offer(update, 'write')).toEqual({ kind: 'new', update });
+  for (const update of updates) room.apply(update);
+  for (const update of updates) expect(room.offer(update, 'write')).toEqual({ kind: 'known' });
+  const deletes = page().changed((doc) => {
+    Y.applyUpdate(doc, room.state());
+    doc.getMap('holes').delete('a/h1/green');
+  });
+  expect(room.offer(deletes, 'write').kind).toBe('refused');
+});
+
+test('a change under the number of one that is already there is refused, not called known', () => {
+  const [ada, grace] = [page(), page()];
+  grace.doc.clientID = ada.doc.clientID;
+  const room = openedRoom();
+  room.apply(ada.changed(moveGreen(5)));
+  expect(room.offer(grace.changed(moveGreen(6)), 'write')).toEqual({ kind: 'refused', code: 'malformed' });
+});
+
+test('thousands of rival values for one key in one update are refused: each is weighed against each', () => {
+  const rivals = Array.from({ length: 2000 }, () => {
+    const doc = new Y.Doc();
+    doc.getMap('site').set('note', 'x');
+    const update = Y.encodeStateAsUpdate(doc);
+    doc.destroy();
+    return update;
+  });
+  const [few, many] = [Y.mergeUpdates(rivals.slice(0, 200)), Y.mergeUpdates(rivals)];
+  expect(openedRoom().offer(few, 'write').kind).toBe('new');
+  expect(openedRoom().offer(many, 'write')).toEqual({ kind: 'refused', code: 'malformed' });
 });
 
 test('any bytes are refused or known, change nothing, and never throw', () => {

@@ -1,6 +1,6 @@
 import * as Y from 'yjs';
 import type { Offer, Rights, RoomDocument, RoomRules } from './contract.ts';
-import { flawOf, isContained, isEarly, parseUpdate } from './offered-update.ts';
+import { contradicts, flawOf, isContained, isEarly, parseUpdate } from './offered-update.ts';
 import { newDoc, openTrial } from './trial.ts';
 
 /**
@@ -26,6 +26,7 @@ export function openRoom(rules: RoomRules, state?: Uint8Array): RoomDocument {
       if (update.length > rules.mostUpdateBytes) return { kind: 'refused', code: 'too-large' };
       const offered = parseUpdate(update);
       if (offered === undefined) return { kind: 'refused', code: 'malformed' };
+      if (contradicts(doc, offered)) return { kind: 'refused', code: 'malformed' };
       if (isContained(doc, offered)) return { kind: 'known' };
       if (rights === 'read') return { kind: 'refused', code: 'not-a-writer' };
       const flaw = flawOf(offered, rules);
@@ -41,6 +42,7 @@ export function openRoom(rules: RoomRules, state?: Uint8Array): RoomDocument {
       trial.follow(update);
       size.grew(update.length);
     },
+    forgo: trial.forget,
     state: () => Y.encodeStateAsUpdate(doc),
     close() {
       trial.close();
