@@ -1,5 +1,5 @@
 import { type Plan, seededRandom } from '@loopwright/model';
-import { moveGreen } from '../src/incremental/random-edit.ts';
+import { moveGreen } from '../src/incremental/random-hole-edit.ts';
 import { randomPlan } from '../src/incremental/random-plan.ts';
 import { openAnalysis } from '../src/open-analysis.ts';
 import { compareAnalyses } from '../src/ripple/compare-analyses.ts';

@@ -19,7 +19,7 @@ test('after every random edit the incremental analysis equals a full one', () =>
       const random = seededRandom(seed);
       const analysis = openAnalysis();
       let plan = randomPlan(random, 6, 15);
-      for (let edit = 0; edit < 8; edit++) {
+      for (let edit = 0; edit < 12; edit++) {
         expect(analysis.analyse(plan, 'r')).toEqual(fullRun(plan));
         plan = randomEdit(plan, random);
       }

@@ -1,62 +1,13 @@
-import type { Hole, HoleId, Plan, Routing, SitePoint } from '@loopwright/model';
-import { pointToMillimetre } from '@loopwright/model';
-
-type Random = () => number;
+import type { HoleId, Plan } from '@loopwright/model';
+import { BOARD_EDITS } from './random-board-edit.ts';
+import { HOLE_EDITS } from './random-hole-edit.ts';
+import { pick, type Random, withRouting } from './random-pick.ts';
 
 /** For tests: one random change as people make them. Untouched holes and features keep their identity. */
 export function randomEdit(plan: Plan, random: Random): Plan {
-  const edits = [moveGreen, moveTee, moveHole, swap, takeOut, bringBack, changeSetting, moveFeature, moveBase, setPar];
-  const edit = edits[Math.floor(random() * edits.length)] ?? moveGreen;
+  const edits = [...HOLE_EDITS, swap, takeOut, bringBack, splitLoop, changeRounds, ...BOARD_EDITS];
+  const edit = pick(edits, random) ?? swap;
   return edit(plan, random);
-}
-
-function pick<Item>(items: readonly Item[], random: Random): Item | undefined {
-  return items[Math.floor(random() * items.length)];
-}
-
-function shift(at: SitePoint, random: Random): SitePoint {
-  return pointToMillimetre({ x: at.x + (random() - 0.5) * 120, y: at.y + (random() - 0.5) * 120 });
-}
-
-function withRouting(plan: Plan, change: (routing: Routing) => Routing): Plan {
-  return { ...plan, routings: plan.routings.map(change) };
-}
-
-function withHole(plan: Plan, random: Random, change: (hole: Hole) => Hole): Plan {
-  return withRouting(plan, (routing) => {
-    const chosen = pick(routing.holes, random);
-    return { ...routing, holes: routing.holes.map((hole) => (hole === chosen ? change(hole) : hole)) };
-  });
-}
-
-/** For benches: the green of one hole somewhere near. */
-export function moveGreen(plan: Plan, random: Random): Plan {
-  return withHole(plan, random, (hole) =>
-    hole.green ? { ...hole, green: { ...hole.green, centre: shift(hole.green.centre, random) } } : hole,
-  );
-}
-
-function moveTee(plan: Plan, random: Random): Plan {
-  return withHole(plan, random, (hole) => {
-    const { back } = hole.tees;
-    return back ? { ...hole, tees: { ...hole.tees, back: shift(back, random) } } : hole;
-  });
-}
-
-function moveHole(plan: Plan, random: Random): Plan {
-  const by = shift({ x: 0, y: 0 }, random);
-  const moved = ({ x, y }: SitePoint) => pointToMillimetre({ x: x + by.x, y: y + by.y });
-  return withHole(plan, random, (hole) => ({
-    ...hole,
-    tees: Object.fromEntries(Object.entries(hole.tees).map(([id, at]) => [id, moved(at)])),
-    turnPoints: hole.turnPoints.map((turn) => ({ ...turn, at: moved(turn.at) })),
-    ...(hole.green && { green: { ...hole.green, centre: moved(hole.green.centre) } }),
-  }));
-}
-
-function setPar(plan: Plan, random: Random): Plan {
-  const men = pick([3, 4, 5, 'by length'] as const, random) ?? 4;
-  return withHole(plan, random, (hole) => ({ ...hole, par: { ...hole.par, men } }));
 }
 
 function renamed(order: readonly HoleId[], a: HoleId, b: HoleId): readonly HoleId[] {
@@ -106,21 +57,31 @@ function bringBack(plan: Plan, random: Random): Plan {
   });
 }
 
-function changeSetting(plan: Plan, random: Random): Plan {
-  return { ...plan, settings: { ...plan.settings, 'long-walk-look': Math.round(random() * 300) } };
+/** The second half of a loop becomes one of its own, from no base. */
+function splitLoop(plan: Plan, random: Random): Plan {
+  return withRouting(plan, (routing) => {
+    const loop = pick(routing.loops, random);
+    if (!loop || loop.holes.length < 2 || routing.loops.length > 5) return routing;
+    const half = loop.holes.length >> 1;
+    const first = { ...loop, holes: loop.holes.slice(0, half) };
+    const second = { id: `${loop.id}-${routing.loops.length}`, name: 'Half', holes: loop.holes.slice(half) };
+    const loops = routing.loops.flatMap((other) => (other === loop ? [first, second] : [other]));
+    const rounds = routing.rounds.map((round) => ({
+      ...round,
+      loops: round.loops.flatMap((id) => (id === loop.id ? [id, second.id] : [id])),
+    }));
+    return { ...routing, loops, rounds };
+  });
 }
 
-function moveFeature(plan: Plan, random: Random): Plan {
-  const chosen = pick(plan.site.features, random);
-  const features = plan.site.features.map((feature) =>
-    feature === chosen
-      ? { ...feature, geometry: { type: 'point', at: shift({ x: 700, y: 700 }, random) } as const }
-      : feature,
-  );
-  return { ...plan, site: { ...plan.site, features } };
-}
-
-function moveBase(plan: Plan, random: Random): Plan {
-  const bases = plan.site.bases.map((base) => ({ ...base, apron: shift(base.apron, random) }));
-  return { ...plan, site: { ...plan.site, bases } };
+/** A round turned about, and another of two loops beside it. */
+function changeRounds(plan: Plan, random: Random): Plan {
+  return withRouting(plan, (routing) => {
+    const [first, ...others] = routing.rounds;
+    const loops = [pick(routing.loops, random), pick(routing.loops, random)].flatMap((loop) => loop?.id ?? []);
+    if (!first) return routing;
+    const turned = { ...first, loops: [...first.loops].reverse() };
+    const another = { id: 'other', name: 'Other', loops: [...new Set(loops)] };
+    return { ...routing, rounds: [turned, ...(others.length === 0 ? [another] : [])] };
+  });
 }
