@@ -161,3 +161,19 @@ test('a server on a busy port says so in one sentence with the way out', async (
     `Port ${port} is in use: stop what uses it, or choose another, e.g. PORT=${port + 1} npm start.`,
   );
 });
+
+test('a second server on the same boards says so in one sentence and leaves them alone', async () => {
+  buildServerOnce();
+  const data = dataDirectory();
+  const server = await startServer(data.path);
+  const complaint = await startServer(data.path).then(
+    () => 'it started',
+    (failure: Error) => failure.message,
+  );
+  expect(complaint).toContain('Another Loopwright server has the boards in');
+  expect((await enter(server, 'Ada')).entered.board).toBe(server.board);
+  expect(await server.terminate()).toBe(0);
+  const again = await startServer(data.path);
+  await again.kill();
+  data.remove();
+});

@@ -6,6 +6,7 @@ import { boardEndpoints } from './http/boards.ts';
 import { answerFailures } from './http/failures.ts';
 import { healthEndpoints } from './http/health.ts';
 import { pageEndpoints } from './http/page.ts';
+import { refuse } from './http/problem.ts';
 import { guard } from './http/security.ts';
 import { makeMetrics } from './metrics.ts';
 import type { ServerPorts } from './ports.ts';
@@ -26,7 +27,14 @@ export async function buildServer(ports: ServerPorts): Promise<LoopwrightServer>
   const { limits, log, store } = ports;
   const metrics = makeMetrics();
   const rooms = openRooms({ ...ports, metrics });
-  const http = fastify({ bodyLimit: limits.bodyBytes, trustProxy: ports.publicUrl !== undefined, logger: false });
+  const http = fastify({
+    bodyLimit: limits.bodyBytes,
+    // One proxy, when there is one: what was said before it may be made up, e.g. to get round the limits by address.
+    trustProxy: ports.publicUrl === undefined ? false : (_address, hop) => hop < 1,
+    requestTimeout: limits.requestTimeout,
+    logger: false,
+    frameworkErrors: (_failure, _request, reply) => refuse(reply, 'not-found'), // an address that cannot be read
+  });
 
   answerFailures(http, log);
   await http.register(cookie);

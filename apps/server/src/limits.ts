@@ -9,10 +9,13 @@ const MINUTE = 60 * SECOND;
 export interface ServerLimits {
   /** Bytes of a request to make a board from a plan. */
   readonly planBodyBytes: number;
-  /** Bytes of one site image. */
+  /** Bytes of one site image, and the pixels it may unfold to. */
   readonly imageBytes: number;
+  readonly imagePixels: number;
   /** Bytes of any other request. */
   readonly bodyBytes: number;
+  /** Milliseconds in which a request has to be here whole. */
+  readonly requestTimeout: number;
   /** Boards, images and entries one address may ask for in a minute. */
   readonly boardsPerMinute: number;
   readonly imagesPerMinute: number;
@@ -51,12 +54,14 @@ export interface ServerLimits {
 }
 
 export const SERVER_LIMITS: ServerLimits = {
-  planBodyBytes: 16 * MIB,
+  planBodyBytes: 12 * MIB, // a board made from it still has room for edits under `stateBytes`
   imageBytes: 24 * MIB,
+  imagePixels: 100_000_000, // a square kilometre at 10 cm: 400 MB on the page
   bodyBytes: 16 * KIB,
+  requestTimeout: 5 * MINUTE,
   boardsPerMinute: 30,
   imagesPerMinute: 60,
-  entriesPerMinute: 240,
+  entriesPerMinute: 1200, // two full boards behind one address, opening at once; secrets are beyond guessing
   updateBytes: LIMITS.mostUpdateBytes,
   stateBytes: LIMITS.mostStateBytes,
   connectionsPerBoard: 500,

@@ -12,6 +12,7 @@ import { SERVER_LIMITS } from './limits.ts';
 import { jsonLog, reasonOf } from './log.ts';
 import type { ServerPorts } from './ports.ts';
 import { openFileBlobs } from './storage/blobs.ts';
+import { type HeldFolder, takeFolder } from './storage/folder-lock.ts';
 import { openSqliteStore } from './storage/sqlite.ts';
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
@@ -21,8 +22,18 @@ function stop(sentence: string): never {
   process.exit(1);
 }
 
-async function openPorts({ dataDirectory, publicUrl }: Environment): Promise<ServerPorts> {
+/** Makes the directory of data when it is missing, and takes it for this process. */
+async function holdFolder({ dataDirectory }: Environment): Promise<HeldFolder> {
   await mkdir(dataDirectory, { recursive: true });
+  return (
+    takeFolder(dataDirectory) ??
+    stop(
+      `Another Loopwright server has the boards in ${dataDirectory} open: use that one or stop it, or choose another place with DATA_DIR (and another PORT).`,
+    )
+  );
+}
+
+async function openPorts({ dataDirectory, publicUrl }: Environment): Promise<ServerPorts> {
   const store = await openSqliteStore(join(dataDirectory, 'loopwright.sqlite'));
   const blobs = await openFileBlobs(join(dataDirectory, 'blobs'));
   return {
@@ -51,11 +62,14 @@ async function listen(server: LoopwrightServer, { host, port }: Environment): Pr
   return typeof address === 'object' && address !== null ? address.port : port;
 }
 
-function closeOnSignals(server: LoopwrightServer): void {
+function closeOnSignals(server: LoopwrightServer, folder: HeldFolder): void {
   const close = () => {
     say('Closing the boards …');
     server.close().then(
-      () => process.exit(0),
+      () => {
+        folder.release();
+        process.exit(0);
+      },
       (failure: unknown) => stop(`The server did not close cleanly: ${reasonOf(failure)}`),
     );
   };
@@ -74,16 +88,21 @@ async function main(): Promise<void> {
   const read = readEnvironment(process.env);
   if (read.kind === 'unusable') stop(read.why);
   const { environment } = read;
-  const ports = await openPorts(environment).catch((failure: unknown) =>
+  const cannotOpen = (failure: unknown) =>
     stop(
       `The boards in ${environment.dataDirectory} cannot be opened: ${reasonOf(failure)}. Choose another place with DATA_DIR.`,
+    );
+  const folder = await holdFolder(environment).catch(cannotOpen);
+  const ports = await openPorts(environment).catch(cannotOpen);
+  say('Opening the boards; on the first run the demo is drawn, which takes some seconds …');
+  const demo = await demoBoard(ports, environment.dataDirectory).catch((failure: unknown) =>
+    stop(
+      `The demo board cannot be made in ${environment.dataDirectory}: ${reasonOf(failure)}. Make room there, then start again.`,
     ),
   );
-  say('Opening the boards; on the first run the demo is drawn, which takes some seconds …');
-  const demo = await demoBoard(ports, environment.dataDirectory);
   const server = await buildServer(ports);
   const port = await listen(server, environment);
-  closeOnSignals(server);
+  closeOnSignals(server, folder);
   const address = environment.publicUrl ?? `http://localhost:${port}`;
   say(`Loopwright is running at ${address}`);
   if (environment.host === '0.0.0.0' && environment.publicUrl === undefined)

@@ -5,6 +5,7 @@ import { heldTokens } from '../access/cookies.ts';
 import { rightsOf } from '../access/rights.ts';
 import type { ServerPorts } from '../ports.ts';
 import { isBlobHash } from '../storage/blobs.ts';
+import { imageSizeOf } from '../storage/image-size.ts';
 import { refuse } from './problem.ts';
 
 /** What somebody at this browser may do on the board: the most that any of its memberships may. */
@@ -34,6 +35,9 @@ export function blobEndpoints(app: FastifyInstance, ports: ServerPorts): void {
       const rights = await rightsAt(ports, board, request);
       if (rights !== 'write') return refuse(reply, rights === 'read' ? 'not-allowed' : 'not-entered');
       if (!(request.body instanceof Uint8Array)) return refuse(reply, 'not-an-image');
+      const size = imageSizeOf(request.body);
+      if (!size) return refuse(reply, 'not-an-image');
+      if (size.width * size.height > limits.imagePixels) return refuse(reply, 'too-large');
       const kept = await blobs.put(request.body);
       if (kept.kind === 'not-an-image') return refuse(reply, 'not-an-image');
       await store.addBlob(board, kept.hash);

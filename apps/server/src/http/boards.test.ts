@@ -103,6 +103,15 @@ test('guessing secrets is slowed down', async () => {
   expect(codes).toEqual([403, 403, 429]);
 });
 
+test('behind a proxy, an address made up by the sender does not get round that', async () => {
+  await open.server.close();
+  open = await openTestServer({ limits: { entriesPerMinute: 1 }, publicUrl: 'https://boards.example.org' });
+  const enterFrom = (madeUp: string) =>
+    post('/api/boards/b1/enter', { secret: 'guess' }, { 'x-forwarded-for': `${madeUp}, 192.0.2.7` });
+  expect((await enterFrom('198.51.100.1')).statusCode).toBe(403);
+  expect((await enterFrom('198.51.100.2')).statusCode).toBe(429);
+});
+
 test('a full disk makes no board and says so', async () => {
   await open.server.close();
   const full = Object.assign(new Error('database or disk is full'), { code: 'SQLITE_FULL' });

@@ -17,6 +17,7 @@ function codeOf(failure: unknown): HttpErrorCode {
   if (known) return known[1];
   const status = 'statusCode' in failure ? failure.statusCode : undefined;
   if (status === 429) return 'too-many-requests';
+  if (status === 403 || status === 404) return 'not-found'; // a path that leads out of the page's directory
   return status === 400 ? 'bad-request' : 'internal';
 }
 

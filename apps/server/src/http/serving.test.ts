@@ -1,11 +1,12 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { encode } from 'fast-png';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openTestServer, type TestServer } from '../testing/open-test-server.ts';
 import { makeBoard } from './make-board.ts';
 
-const PNG = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 1, 2, 3]);
+const PNG = Buffer.from(encode({ width: 2, height: 1, data: new Uint8Array(8), channels: 4, depth: 8 }));
 
 let directory: string;
 let open: TestServer;
@@ -59,10 +60,20 @@ test('files with a hash in their name are kept for good', async () => {
   expect(answer.headers['x-content-type-options']).toBe('nosniff');
 });
 
-test.each(['/nothing', '/assets/../../etc/passwd', '/b/x/y', '/api/boards'])('%s is nothing, in words', async (url) => {
+test.each([
+  '/nothing',
+  '/assets/../../etc/passwd',
+  '/..%2f..%2fetc%2fpasswd',
+  '/assets/%2e%2e%2f%2e%2e%2fpackage.json',
+  '/%zz',
+  `/b/${'x'.repeat(500)}`,
+  '/b/x/y',
+  '/api/boards',
+])('%s is nothing, in words', async (url) => {
   const answer = await get(url);
   expect(answer.statusCode).toBe(404);
-  expect(answer.json()).toMatchObject({ error: 'not-found' });
+  expect(answer.json()).toMatchObject({ error: 'not-found', words: expect.any(String) });
+  expect(open.log.events).not.toContain('request-failed');
 });
 
 test('the server says that it lives, that it takes writes, and what it counted', async () => {
@@ -108,4 +119,12 @@ test('what only says it is an image is not kept', async () => {
   const { board, cookie } = await onABoard('designer');
   const answer = await send(board, Buffer.from('<svg/>'), { cookie });
   expect(answer.json()).toMatchObject({ error: 'not-an-image' });
+});
+
+test('an image of few bytes and very many pixels is not kept', async () => {
+  const { board, cookie } = await onABoard('designer');
+  const bomb = Buffer.from(PNG);
+  bomb.writeUInt32BE(100_000, 16);
+  bomb.writeUInt32BE(100_000, 20);
+  expect((await send(board, bomb, { cookie })).json()).toMatchObject({ error: 'too-large' });
 });

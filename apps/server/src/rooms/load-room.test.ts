@@ -4,6 +4,7 @@ import { createPlanState } from '@loopwright/document/server';
 import { expect, test } from 'vitest';
 import { SERVER_LIMITS } from '../limits.ts';
 import { openSqliteStore } from '../storage/sqlite.ts';
+import { paperLog } from '../testing/paper-log.ts';
 import { loadRoom } from './load-room.ts';
 
 const KEY = { board: 'b1', room: 'plan' } as const;
@@ -27,10 +28,28 @@ test('loading compacts a long log and the plan stays as it was; a drop then cost
     if (drop % 10 === 9) await store.append(KEY, [page.state()]);
   }
 
-  const loaded = await loadRoom(KEY, store, LIMITS);
+  const loaded = await loadRoom(KEY, { store, limits: LIMITS, log: paperLog() });
   expect(openPlan(loaded.state()).read()).toEqual(page.read());
   const { updates } = await store.roomLog(KEY);
   expect(updates).toHaveLength(1);
   expect(((updates[0]?.length ?? 0) - first.length) / drops).toBeLessThanOrEqual(40);
-  expect(openPlan((await loadRoom(KEY, store, LIMITS)).state()).read()).toEqual(page.read());
+  expect(openPlan((await loadRoom(KEY, { store, limits: LIMITS, log: paperLog() })).state()).read()).toEqual(
+    page.read(),
+  );
+});
+
+test('a long log that cannot be compacted, as on a full disk, is opened as it is', async () => {
+  const kept = await openSqliteStore(':memory:');
+  const link = { id: 'l1', board: 'b1', secretHash: 'aa', role: 'designer', revoked: false } as const;
+  const first = createPlanState(demoPlan());
+  await kept.addBoard({ id: 'b1', name: 'Demo', createdAt: 0 }, link, first);
+  await kept.append(
+    KEY,
+    Array.from({ length: 20 }, () => first),
+  );
+  const store = { ...kept, compact: () => Promise.reject(new Error('disk full')) };
+  const log = paperLog();
+  const loaded = await loadRoom(KEY, { store, limits: LIMITS, log });
+  expect(loaded.state()).toEqual(first);
+  expect(log.events).toEqual(['log-not-compacted']);
 });

@@ -16,7 +16,7 @@ export interface Rooms {
 }
 
 export function openRooms(ports: Omit<RoomPorts, 'onEmpty'>): Rooms {
-  const { clock, limits, metrics, store } = ports;
+  const { clock, limits, metrics } = ports;
   const opening = new Map<string, Promise<Room>>();
   const rooms = new Map<string, Room>();
   const closedLinks = new Map<string, CloseName>();
@@ -39,7 +39,7 @@ export function openRooms(ports: Omit<RoomPorts, 'onEmpty'>): Rooms {
 
   const load = async (key: RoomKey): Promise<Room> => {
     const name = nameOf(key);
-    const document = await loadRoom(key, store, limits);
+    const document = await loadRoom(key, ports);
     const room: Room = openLiveRoom(key, document, {
       ...ports,
       onEmpty: () => clock.after(limits.roomIdle, () => letGo(name, room)),

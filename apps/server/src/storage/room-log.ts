@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { inTransaction } from './in-transaction.ts';
 import type { RoomKey, RoomLog } from './store.ts';
 import type { Database, Tables } from './tables.ts';
 
@@ -36,7 +37,7 @@ export async function readLog(db: Database, { board, room }: RoomKey): Promise<R
 
 /** The state takes the number of the last entry it holds, so that later ones stay after it. */
 export async function compactLog(db: Database, key: RoomKey, state: Uint8Array, through: number): Promise<void> {
-  await db.transaction().execute(async (within) => {
+  await inTransaction(db, async (within) => {
     await within
       .deleteFrom('updates')
       .where('board', '=', key.board)

@@ -1,3 +1,4 @@
+import { inTransaction } from './in-transaction.ts';
 import { appendWithin, compactLog, readLog } from './room-log.ts';
 import { linkOfRow, membershipOfRow, rowOfLink, rowOfMembership } from './rows.ts';
 import type { Store } from './store.ts';
@@ -11,7 +12,7 @@ export function sqlStore(db: Database): Store {
     ...membershipsIn(db),
     ...blobsIn(db),
     roomLog: (key) => readLog(db, key),
-    append: (key, updates) => db.transaction().execute((within) => appendWithin(within, key, updates)),
+    append: (key, updates) => inTransaction(db, (within) => appendWithin(within, key, updates)),
     compact: (key, state, through) => compactLog(db, key, state, through),
     async check() {
       await db
@@ -27,7 +28,7 @@ export function sqlStore(db: Database): Store {
 function boardsIn(db: Database): Pick<Store, 'addBoard' | 'board'> {
   return {
     async addBoard(board, link, plan) {
-      await db.transaction().execute(async (within) => {
+      await inTransaction(db, async (within) => {
         await within
           .insertInto('boards')
           .values({ id: board.id, name: board.name, created_at: board.createdAt })
