@@ -147,6 +147,8 @@ export interface LoopFigures {
   /** Walks between its holes and to and from its base, metres and seconds. */
   readonly walk: number;
   readonly walkTime: number;
+  /** Each of those walks, metres, in order: a card rounds each before it sums. */
+  readonly walkLengths: readonly number[];
   /** Number of holes by bend and par, for the balance between loops. */
   readonly bends: { readonly left: number; readonly right: number };
   readonly pars: readonly { readonly par: number; readonly holes: number }[];
@@ -159,6 +161,10 @@ export interface RoundFigures {
   readonly lengths: readonly TotalLengths[];
   readonly walk: number;
   readonly walkTime: number;
+  /** Each walk of the round, metres, in order: a card rounds each before it sums. */
+  readonly walkLengths: readonly number[];
+  /** Each hole from its longest tee, metres, in order: what `onFoot` counts as played. */
+  readonly playedLengths: readonly number[];
   /** Played (centrelines) and walked, metres: the golfer's way on foot, straight lines said. */
   readonly onFoot: number;
   /** Seconds of walking, holes and walks together. */

@@ -17,6 +17,7 @@ export function loopFigures(
     lengths: totalLengths(holes, teeSets),
     walk: sumOf(walks.map(({ distance }) => distance)),
     walkTime: sumOf(walks.map(({ time }) => time)),
+    walkLengths: walks.map(({ distance }) => distance),
     bends: bendsBySide(holes, settings['bend-angle']),
     pars: parsOf(holes),
   };

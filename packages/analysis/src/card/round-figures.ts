@@ -26,8 +26,9 @@ export function roundFigures(
   teeSets: readonly TeeSet[],
 ): RoundFigures {
   const lengths = totalLengths(holes, teeSets);
-  const played = sumOf(holes.map(playedLength));
-  const walk = sumOf(walks.map(({ distance }) => distance));
+  const playedLengths = holes.map(playedLength);
+  const walkLengths = walks.map(({ distance }) => distance);
+  const [played, walk] = [sumOf(playedLengths), sumOf(walkLengths)];
   const walkTime = sumOf(walks.map(({ time }) => time));
   return {
     round: round.id,
@@ -36,6 +37,8 @@ export function roundFigures(
     lengths,
     walk,
     walkTime,
+    walkLengths,
+    playedLengths,
     onFoot: toMillimetre(played + walk),
     timeOnFoot: toMillimetre(played / walkingSpeed(0) + walkTime),
     rose: roseOf(holes),

@@ -5,11 +5,20 @@ import type { FindingChange } from './ripple.ts';
 /** Half of what is shown of metres and degrees; everything else is counted whole. */
 const HALF_SHOWN = 0.5;
 
+/** Got worse before got better. */
+const SIDE_RANK: Readonly<Record<FindingChange['change'], number>> = {
+  gained: 0,
+  worsened: 0,
+  'inside its limit again': 1,
+  eased: 1,
+};
+
+/** Of one severity: what came before what grew, what went before what shrank. */
 const CHANGE_RANK: Readonly<Record<FindingChange['change'], number>> = {
   gained: 0,
   worsened: 1,
-  'inside its limit again': 2,
-  eased: 3,
+  'inside its limit again': 0,
+  eased: 1,
 };
 
 /**
@@ -62,12 +71,16 @@ export function aboutFinding({ after, before }: FindingChange): Finding | undefi
   return after ?? before;
 }
 
+/** By severity, worse before better; what came before what worsened: the order in which the list is read. */
+export function byGravity(a: FindingChange, b: FindingChange): number {
+  const [first, second] = [aboutFinding(a), aboutFinding(b)];
+  const severity = first && second ? SEVERITY_RANK[first.severity] - SEVERITY_RANK[second.severity] : 0;
+  return SIDE_RANK[a.change] - SIDE_RANK[b.change] || severity || CHANGE_RANK[a.change] - CHANGE_RANK[b.change];
+}
+
 function byWeight(a: FindingChange, b: FindingChange): number {
-  const rank = CHANGE_RANK[a.change] - CHANGE_RANK[b.change];
-  if (rank !== 0) return rank;
-  const first = aboutFinding(a);
-  const second = aboutFinding(b);
-  if (!first || !second) return 0;
-  const severity = SEVERITY_RANK[first.severity] - SEVERITY_RANK[second.severity];
-  return severity || excessOf(second) - excessOf(first) || (a.key < b.key ? -1 : 1);
+  const gravity = byGravity(a, b);
+  const [first, second] = [aboutFinding(a), aboutFinding(b)];
+  if (gravity !== 0 || !first || !second) return gravity;
+  return excessOf(second) - excessOf(first) || (a.key < b.key ? -1 : 1);
 }

@@ -110,11 +110,34 @@ describe('while a drag goes on', () => {
     expect(ripple.findings.map(({ change }) => change)).toContain('gained');
   });
 
-  test('what is listed keeps its place', () => {
-    const [one, two] = between(60, 100).figures;
+  const finding = (key: string, severity: Finding['severity']): Finding => ({
+    key,
+    code: 'holes-alongside',
+    severity,
+    holes: ['a', 'b'],
+    features: [],
+    measured: 40,
+    limit: 50,
+    unit: 'm',
+    worse: 'less',
+    setting: 'long-walk-look',
+    place: { type: 'round' },
+    detail: {},
+    safety: true,
+  });
+  const gained = (key: string, severity: Finding['severity']) =>
+    ({ change: 'gained', key, after: finding(key, severity) }) as const;
+
+  test('a graver finding goes before what is listed; of one gravity what is listed keeps its place', () => {
+    const shown = { figures: [], findings: [gained('second', 'look'), gained('first', 'mention')] };
+    const next = { figures: [], findings: [gained('stop', 'stop'), gained('early', 'look'), ...shown.findings] };
+    expect(steadyRipple(shown, next).findings.map(({ key }) => key)).toEqual(['stop', 'second', 'early', 'first']);
+  });
+
+  test('figures stand in the order of the plan, in the drag as after the drop', () => {
+    const dropped = between(60, 104);
+    const [one, two] = dropped.figures;
     if (!one || !two) throw new Error('a longer walk changes several figures');
-    const before = { figures: [two, one], findings: [] };
-    const after = steadyRipple(before, between(60, 104));
-    expect(after.figures.slice(0, 2).map(({ of }) => of.kind)).toEqual([two.of.kind, one.of.kind]);
+    expect(steadyRipple({ figures: [two], findings: [] }, dropped).figures).toEqual(dropped.figures);
   });
 });

@@ -1,6 +1,6 @@
 import { SEVERITY_RANK } from '../findings/one-alarm.ts';
 import { isGain, isLoss, withWorst } from './compare-analyses.ts';
-import { aboutFinding } from './finding-changes.ts';
+import { aboutFinding, byGravity } from './finding-changes.ts';
 import type { FigureChange, FindingChange, Ripple } from './ripple.ts';
 
 /** While a drag goes on, a change joins the list once it is this large, metres. */
@@ -8,23 +8,21 @@ const DEAD_BAND = 2;
 
 /**
  * The ripple of a drag in progress, kept from flickering: a figure, or a finding that eases or worsens, joins the
- * list once it changed by 2 m and stays until nothing of it shows; what is listed keeps its place. The figures
- * themselves are always the present ones, and a finding that comes or goes is listed at once.
+ * list once it changed by 2 m and stays until nothing of it shows. Figures stand in the order of the plan; among
+ * findings of one gravity what is listed keeps its place, and a graver one goes before it. The figures themselves are
+ * always the present ones, and a finding that comes or goes is listed at once.
  *
  * @param previous  what was shown before in the same drag; `undefined` at its first frame
  */
 export function steadyRipple(previous: Ripple | undefined, next: Ripple): Ripple {
-  const shownFigures = new Map((previous?.figures ?? []).map((figure, place) => [figureName(figure), place]));
+  const shownFigures = new Set((previous?.figures ?? []).map(figureName));
   const shownFindings = new Map((previous?.findings ?? []).map((finding, place) => [finding.key, place]));
-  const figures = inPlace(
-    next.figures.filter((figure) => shownFigures.has(figureName(figure)) || isLarge(figure)),
-    (figure) => shownFigures.get(figureName(figure)),
-  );
+  const figures = next.figures.filter((figure) => shownFigures.has(figureName(figure)) || isLarge(figure));
   const listed = next.findings.filter((finding) => shownFindings.has(finding.key) || isTold(finding));
   const { worstGain, worstLoss } = withWorst(figures, listed);
   const gain = steadyWorst(previous?.worstGain, worstGain, listed.filter(isGain));
   const loss = steadyWorst(previous?.worstLoss, worstLoss, listed.filter(isLoss));
-  const findings = inPlace(listed, ({ key }) => shownFindings.get(key));
+  const findings = inPlace(listed, shownFindings);
   return { figures, findings, ...(gain && { worstGain: gain }), ...(loss && { worstLoss: loss }) };
 }
 
@@ -53,13 +51,10 @@ function isTold({ change, before, after }: FindingChange): boolean {
   return Math.abs(after.measured - before.measured) >= DEAD_BAND;
 }
 
-/** Listed ones where they were, new ones after them in their own order. */
-function inPlace<Change>(
-  changes: readonly Change[],
-  placeOf: (change: Change) => number | undefined,
-): readonly Change[] {
-  const last = Number.MAX_SAFE_INTEGER;
-  return [...changes].sort((a, b) => (placeOf(a) ?? last) - (placeOf(b) ?? last));
+/** The gravest first; of one gravity listed ones where they were, new ones after them in their own order. */
+function inPlace(changes: readonly FindingChange[], places: ReadonlyMap<string, number>): readonly FindingChange[] {
+  const placeOf = ({ key }: FindingChange) => places.get(key) ?? Number.MAX_SAFE_INTEGER;
+  return [...changes].sort((a, b) => byGravity(a, b) || placeOf(a) - placeOf(b));
 }
 
 type Worst = FindingChange | FigureChange;
