@@ -80,11 +80,12 @@ function sharpestBend({ bends }: HoleFigures): number {
 
 function loopReports(analysis: Analysis, routing: Routing): readonly LoopReport[] {
   const names = new Map(routing.loops.map(({ id, name }) => [id, name]));
-  return analysis.loops.map(({ loop, par, lengths, walk }) => ({
+  return analysis.loops.map(({ loop, par, lengths, walk, walkLengths }) => ({
     name: names.get(loop) ?? loop,
     par: par.men,
     lengthMetres: lengths[0]?.measuredLength ?? 0,
     walkMetres: walk,
+    walksMetres: walkLengths,
   }));
 }
 
@@ -95,6 +96,7 @@ function totalReport({ rounds }: Analysis): TotalReport {
     par: round?.par.men ?? 0,
     lengthMetres: round?.lengths[0]?.measuredLength ?? 0,
     walkMetres: round?.walk ?? 0,
+    walksMetres: round?.walkLengths ?? [],
     roundMetres: round?.onFoot ?? 0,
   };
 }

@@ -33,12 +33,15 @@ export interface LoopReport {
   readonly par: number;
   readonly lengthMetres: number;
   readonly walkMetres: number;
+  /** Each walk of the loop in order, to and from the base too: a card rounds each before it sums. */
+  readonly walksMetres: readonly number[];
 }
 
 export interface TotalReport {
   readonly par: number;
   readonly lengthMetres: number;
   readonly walkMetres: number;
+  readonly walksMetres: readonly number[];
   readonly roundMetres: number;
 }
 

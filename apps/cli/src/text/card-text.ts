@@ -34,16 +34,21 @@ export function cardLines({ holes, loops, total }: Report, units: LengthUnit): r
         short(hole.walkToNextMetres),
       ],
     );
-    const totals: Row = [loop.name, String(loop.par), ...sums(own), '', '', '', short(loop.walkMetres)];
+    const totals: Row = [loop.name, String(loop.par), ...sums(own), '', '', '', groupedDigits(walkSum(loop, units))];
     return [...ofHoles, 'rule', totals, 'rule'];
   });
   if (loops.length !== 2) return tableLines(columns, rows.slice(0, -1));
-  const round: Row = ['Total', String(total.par), ...sums(holes), '', '', '', short(total.walkMetres)];
+  const round: Row = ['Total', String(total.par), ...sums(holes), '', '', '', groupedDigits(walkSum(total, units))];
   return tableLines(columns, [...rows, round]);
 }
 
 function cardSum(holes: readonly HoleReport[], teeSet: string, units: LengthUnit): number {
   return holes.reduce((sum, hole) => sum + cardLength(hole.teeSets[teeSet]?.lengthMetres ?? 0, units), 0);
+}
+
+/** Walks as a card sums them: each rounded first. */
+export function walkSum({ walksMetres }: Pick<Report['total'], 'walksMetres'>, units: LengthUnit): number {
+  return walksMetres.reduce((sum, walk) => sum + cardLength(walk, units), 0);
 }
 
 /** '4', or '4/5' where women's par differs. */

@@ -1,6 +1,6 @@
-import { cardLength, type LengthUnit } from '@loopwright/model';
+import type { LengthUnit } from '@loopwright/model';
 import type { Report } from '../report/report.ts';
-import { cardLines, groupedDigits } from './card-text.ts';
+import { cardLines, groupedDigits, walkSum } from './card-text.ts';
 import { findingLines } from './findings-text.ts';
 import { hanging } from './wrapped.ts';
 
@@ -31,8 +31,8 @@ export function reportText(report: Report, routing: string, units: LengthUnit): 
 }
 
 function onFootLines({ loops, total }: Report, units: LengthUnit): readonly string[] {
-  const words = (metres: number) => `${groupedDigits(cardLength(metres, units))} ${units === 'yards' ? 'yd' : 'm'}`;
-  const walks = loops.map(({ name, walkMetres }) => `${name} ${words(walkMetres)}`).join(', ');
+  const unit = units === 'yards' ? 'yd' : 'm';
+  const walks = loops.map((loop) => `${loop.name} ${groupedDigits(walkSum(loop, units))} ${unit}`).join(', ');
   const played = total.roundMetres - total.walkMetres;
   const far = (metres: number) =>
     units === 'yards' ? `${(metres / METRES_PER_MILE).toFixed(2)} miles` : `${(metres / 1000).toFixed(2)} km`;

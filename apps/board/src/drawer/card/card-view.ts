@@ -1,6 +1,6 @@
 import type { Analysis, HoleFigures, LoopFigures, RoundFigures } from '@loopwright/analysis';
 import type { HoleId, LengthUnit, Plan, Routing } from '@loopwright/model';
-import { lengthFigure, unitSymbol } from '../../reading/lengths.ts';
+import { cardTotal, grouped, lengthFigure, unitSymbol } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
 import { timeWords } from '../../reading/times.ts';
 import { totalFigures } from './card-totals.ts';
@@ -119,6 +119,7 @@ function roundOf(figures: RoundFigures, routing: Routing, units: LengthUnit): re
   const name = routing.rounds.find(({ id }) => id === figures.round)?.name ?? 'Round';
   const total = totalOf(figures, figures.round, name, units);
   if (!total) return [];
-  const [walked, onFoot] = [figures.walk, figures.onFoot].map((metres) => lengthFigure(metres, units));
-  return [{ total, walked: walked ?? '', onFoot: onFoot ?? '', time: timeWords(figures.timeOnFoot) }];
+  const walked = cardTotal(figures.walkLengths, units);
+  const onFoot = walked + cardTotal(figures.playedLengths, units);
+  return [{ total, walked: grouped(walked), onFoot: grouped(onFoot), time: timeWords(figures.timeOnFoot) }];
 }

@@ -15,7 +15,7 @@ test('without a change the totals carry no sign', () => {
 test('more walking is worse, more length is neither', () => {
   const loops = ANALYSIS.loops.map((loop) => ({
     ...loop,
-    walk: loop.walk - 9.144,
+    walkLengths: [36.576, 45.72, 45.72],
     lengths: loop.lengths.map((each) => ({ ...each, holeLengths: [365.76, 140.856] })),
   }));
   const change = {
@@ -30,4 +30,15 @@ test('more walking is worse, more length is neither', () => {
   expect(front?.walk).toEqual({ figure: '150', change: '+10', sense: 'worse' });
   // 140.856 m is 154.04 yd: 400 + 154 before, 400 + 164 now.
   expect(front?.length).toEqual({ figure: '564', change: '+10', sense: 'neither' });
+});
+
+// 36.942 m is 40.4 yd: three such walks are 121.2 yd, and the beads show 40 + 40 + 40.
+test('walks add up as they are shown', () => {
+  const walkLengths = [36.942, 36.942, 36.942];
+  const shown = {
+    ...ANALYSIS,
+    loops: ANALYSIS.loops.map((loop) => ({ ...loop, walkLengths })),
+    rounds: ANALYSIS.rounds.map((round) => ({ ...round, walkLengths: [...walkLengths, ...walkLengths] })),
+  };
+  expect(toTotals(ROUTING, shown, undefined, READING).map(({ walk }) => walk.figure)).toEqual(['120', '240']);
 });

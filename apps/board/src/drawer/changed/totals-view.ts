@@ -1,7 +1,7 @@
 import type { Analysis, LoopFigures, RoundFigures } from '@loopwright/analysis';
 import type { Routing } from '@loopwright/model';
 import type { Change, Reading } from '../../board/parts.ts';
-import { cardTotal, grouped, lengthChange, lengthFigure, signedFigure } from '../../reading/lengths.ts';
+import { cardTotal, grouped, signedFigure } from '../../reading/lengths.ts';
 
 /** A figure and how it changed; the sign stands beside the value, empty when nothing did. */
 export interface Changed {
@@ -22,7 +22,7 @@ export interface TotalsRow {
 
 type Totals = LoopFigures | RoundFigures;
 
-/** Loops and rounds with what the change did to each. */
+/** Loops and rounds with what the change did to each: sums of what beads and thread show, so that the table adds up. */
 export function toTotals(
   routing: Routing,
   analysis: Analysis,
@@ -48,22 +48,19 @@ function toRow(
 ): TotalsRow {
   const was = before ?? now;
   const [length, lengthBefore] = [lengthOf(now, reading), lengthOf(was, reading)];
+  const [walk, walkBefore] = [cardTotal(now.walkLengths, reading.units), cardTotal(was.walkLengths, reading.units)];
   return {
     key: `${kind} ${id}`,
     name: names.get(id) ?? id,
     kind,
     par: { figure: String(now.par.men), change: signedFigure(was.par.men, now.par.men), sense: 'neither' },
     length: { figure: grouped(length), change: signedFigure(lengthBefore, length), sense: 'neither' },
-    walk: {
-      figure: lengthFigure(now.walk, reading.units),
-      change: lengthChange(was.walk, now.walk, reading.units),
-      sense: senseOf(was.walk, now.walk, reading),
-    },
+    walk: { figure: grouped(walk), change: signedFigure(walkBefore, walk), sense: senseOf(walkBefore, walk) },
   };
 }
 
-function senseOf(before: number, after: number, reading: Reading): Changed['sense'] {
-  if (lengthChange(before, after, reading.units) === '') return 'neither';
+function senseOf(before: number, after: number): Changed['sense'] {
+  if (after === before) return 'neither';
   return after < before ? 'better' : 'worse';
 }
 
