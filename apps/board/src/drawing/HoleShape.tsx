@@ -1,13 +1,11 @@
 import type { SitePoint, TeeSetId } from '@loopwright/model';
 import { memo } from 'react';
+import type { HoleState } from './hole-state.ts';
 import type { HoleView, TeeView } from './hole-view.ts';
 import { INKS } from './inks.ts';
 import { Circle, Group, Line, Path, Rect } from './konva-shapes.ts';
 import { NumberDisc } from './NumberDisc.tsx';
 import { toSheet } from './site-transform.ts';
-
-/** How a hole stands out: as it lies, under the pointer, or picked out. */
-export type HoleState = 'plain' | 'hovered' | 'selected';
 
 interface HoleShapeProps {
   readonly view: HoleView;

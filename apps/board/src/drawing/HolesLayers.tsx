@@ -1,6 +1,7 @@
 import type { HoleId, SitePoint, TeeSetId } from '@loopwright/model';
 import { memo } from 'react';
-import { HoleShape, type HoleState } from './HoleShape.tsx';
+import { HoleShape } from './HoleShape.tsx';
+import type { HoleState } from './hole-state.ts';
 import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
 import { Layer, Line } from './konva-shapes.ts';

@@ -1,6 +1,6 @@
 import type { SitePoint } from '@loopwright/model';
 import { memo } from 'react';
-import type { HoleState } from './HoleShape.tsx';
+import type { HoleState } from './hole-state.ts';
 import { INKS, SANS } from './inks.ts';
 import { Circle, Group, Text } from './konva-shapes.ts';
 import { toSheet } from './site-transform.ts';

@@ -27,8 +27,5 @@ export function severityInk(severity: Severity): string {
   return INKS[severity];
 }
 
-/** The sign that goes with the colour, and the word that goes with both. */
-export const SEVERITY_SIGNS: Readonly<Record<Severity, string>> = { stop: '◆', look: '▲', mention: '●' };
-
 export const SERIF = "'Source Serif 4 Variable', 'Source Serif 4', Georgia, serif";
 export const SANS = "'Source Sans 3 Variable', 'Source Sans 3', system-ui, sans-serif";

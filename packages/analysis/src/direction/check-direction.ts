@@ -2,23 +2,14 @@ import { roundedCosine } from '@loopwright/geometry';
 import type { SettingKey } from '@loopwright/model';
 import type { Finding, RoundFigures } from '../figures.ts';
 import { withoutRepeats } from '../findings/round-finding.ts';
-import { type RoundHole, roundHoles } from '../rhythm/round-holes.ts';
+import { roundHoles } from '../rhythm/round-holes.ts';
 import type { RoundContext } from '../round-context.ts';
 import { checkConsecutiveOneWay } from './consecutive-one-way.ts';
 import { checkDirectionsUsed } from './directions-used.ts';
 import { checkParThreesDirections } from './par-threes-directions.ts';
+import type { RoundDirections } from './round-directions.ts';
 import { checkSideBySide } from './side-by-side.ts';
 import { checkThreeOneWay } from './three-one-way.ts';
-
-/** A round, made ready for the checks of its directions. */
-export interface RoundDirections {
-  readonly round: RoundFigures;
-  readonly name: string;
-  readonly holes: readonly RoundHole[];
-  readonly settings: RoundContext['settings'];
-  /** Whether two holes run the same way within an angle that is a setting. */
-  isOneWay(first: RoundHole, second: RoundHole, angle: SettingKey): boolean;
-}
 
 /** Which way the holes of each round run. Never a `stop`. Cost: pairs of holes, dot products. */
 export function checkDirection(context: RoundContext): readonly Finding[] {

@@ -2,7 +2,7 @@ import type { Finding } from '../figures.ts';
 import { roundFinding } from '../findings/round-finding.ts';
 import { tierOver, tiersOf } from '../findings/tier.ts';
 import { followingPairs, idsOf } from '../rhythm/round-holes.ts';
-import type { RoundDirections } from './check-direction.ts';
+import type { RoundDirections } from './round-directions.ts';
 
 /** How often a hole runs the same way as the one before it. Source: calibrated on 31 mapped courses. */
 export function checkConsecutiveOneWay({

@@ -1,6 +1,6 @@
 import type { Finding } from '../figures.ts';
 import { onlyTier, roundFinding } from '../findings/round-finding.ts';
-import type { RoundDirections } from './check-direction.ts';
+import type { RoundDirections } from './round-directions.ts';
 
 /**
  * How many of the rose's eight directions a round uses, by the straight bearing from tee to green.

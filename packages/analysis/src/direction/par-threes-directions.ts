@@ -4,7 +4,7 @@ import type { Finding } from '../figures.ts';
 import { onlyTier, roundFinding } from '../findings/round-finding.ts';
 import { tierReached, tiersOf } from '../findings/tier.ts';
 import { idsOf, type RoundHole } from '../rhythm/round-holes.ts';
-import type { RoundDirections } from './check-direction.ts';
+import type { RoundDirections } from './round-directions.ts';
 
 /**
  * Par 3s that run one way, and pairs of them that are alike: nearly one length and one direction besides.

@@ -1,10 +1,11 @@
+import { boundsOf, boxesMeet, grown } from '@loopwright/geometry';
 import type { Settings } from '@loopwright/model';
 import { alongside, alongsideRule } from '../clearance/alongside.ts';
 import { legsOf } from '../clearance/legs.ts';
 import type { Finding } from '../figures.ts';
 import { roundFinding } from '../findings/round-finding.ts';
 import type { RoundHole } from '../rhythm/round-holes.ts';
-import type { RoundDirections } from './check-direction.ts';
+import type { RoundDirections } from './round-directions.ts';
 
 /**
  * Three holes side by side, all played the same way, wherever they come in the round.
@@ -38,14 +39,21 @@ function isMiddle(middle: RoundHole, one: RoundHole, other: RoundHole): boolean 
 
 function besideEach(holes: readonly RoundHole[], settings: Settings): ReadonlyMap<RoundHole, readonly RoundHole[]> {
   const rule = alongsideRule(settings);
-  const lines = holes.map((hole) => ({ hole, legs: legsOf(hole.figures.centreline) }));
+  const widest = settings['side-by-side-apart'];
+  const lines = holes.map((hole) => {
+    const line = hole.figures.centreline;
+    const box = boundsOf(line);
+    return { hole, legs: legsOf(line), box, near: grown(box, widest) };
+  });
   const beside = new Map<RoundHole, RoundHole[]>(holes.map((hole) => [hole, []]));
   lines.forEach((first, i) => {
     for (const second of lines.slice(i + 1)) {
       const { heading } = first.hole;
       if (heading.x * second.hole.heading.x + heading.y * second.hole.heading.y <= 0) continue;
+      // No place of either line is nearer than the boxes.
+      if (!boxesMeet(first.near, second.box)) continue;
       const found = alongside(first, second, rule);
-      if (!found || found.opposed || found.spacing >= settings['side-by-side-apart']) continue;
+      if (!found || found.opposed || found.spacing >= widest) continue;
       beside.get(first.hole)?.push(second.hole);
       beside.get(second.hole)?.push(first.hole);
     }

@@ -2,7 +2,7 @@ import type { Finding } from '../figures.ts';
 import { onlyTier, roundFinding } from '../findings/round-finding.ts';
 import { tierReached, tiersOf } from '../findings/tier.ts';
 import { idsOf, type RoundHole } from '../rhythm/round-holes.ts';
-import type { RoundDirections } from './check-direction.ts';
+import type { RoundDirections } from './round-directions.ts';
 
 /**
  * Three holes in a row that run one way: each within 45°, and over the whole round the number of runs within 30°.

@@ -3,7 +3,7 @@ import { frozen, isSameValue } from '../plain-value.ts';
 import { routingsFrom } from './assemble-routing.ts';
 import { inOrder, keepList } from './in-order.ts';
 import type { Read } from './part-reader.ts';
-import type { ReadRoots } from './reading.ts';
+import type { ReadRoots } from './read-roots.ts';
 
 /** The plan of a document in which nothing is decided. */
 export const EMPTY_PLAN: Plan = frozen({

@@ -10,8 +10,8 @@ import {
 import { frozen, isSameValue } from '../plain-value.ts';
 import { inOrder, keepList } from './in-order.ts';
 import type { Read } from './part-reader.ts';
+import type { ReadRoots } from './read-roots.ts';
 import type { RoutingFrame } from './read-things.ts';
-import type { ReadRoots } from './reading.ts';
 
 /** Every routing in its order. One whose parts were not touched keeps its identity. */
 export function routingsFrom(read: ReadRoots, before: ReadRoots, routings: readonly Routing[]): readonly Routing[] {

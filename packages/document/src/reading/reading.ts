@@ -1,16 +1,4 @@
-import type {
-  Base,
-  Disposition,
-  Feature,
-  Hole,
-  ImageLayer,
-  LoopFrame,
-  Plan,
-  Round,
-  SettingOverrides,
-  SiteMark,
-  TeeSet,
-} from '@loopwright/model';
+import type { Plan } from '@loopwright/model';
 import { type Cells, NO_CELLS, partsOf, touchedBy, type Write, withWrites } from '../cells.ts';
 import { isSameValue } from '../plain-value.ts';
 import { keyOf, ROOTS, type Root } from '../roots.ts';
@@ -18,9 +6,9 @@ import { EMPTY_PLAN, planFrom } from './assemble-plan.ts';
 import type { Read } from './part-reader.ts';
 import { readDisposition } from './read-disposition.ts';
 import { readHole } from './read-hole.ts';
-import { readSettings, readSiteFrame, type SiteFrame } from './read-site.ts';
+import type { ReadGroups, ReadRoots, ValueOf } from './read-roots.ts';
+import { readSettings, readSiteFrame } from './read-site.ts';
 import {
-  type RoutingFrame,
   readBase,
   readFeature,
   readImage,
@@ -30,26 +18,6 @@ import {
   readRoutingFrame,
   readTeeSet,
 } from './read-things.ts';
-
-interface ValueOf {
-  readonly site: SiteFrame;
-  readonly bases: Base;
-  readonly marks: SiteMark;
-  readonly features: Feature;
-  readonly images: ImageLayer;
-  readonly teeSets: TeeSet;
-  readonly routings: RoutingFrame;
-  readonly loops: LoopFrame;
-  readonly rounds: Round;
-  readonly holes: Hole;
-  readonly settings: SettingOverrides;
-  readonly dispositions: Disposition;
-}
-
-type ReadGroups<R extends Root> = ReadonlyMap<string, Read<ValueOf[R]>>;
-
-/** Every group of the document as it was read. */
-export type ReadRoots = { readonly [R in Root]: ReadGroups<R> };
 
 const READERS: { readonly [R in Root]: (group: string, parts: ReadonlyMap<string, unknown>) => Read<ValueOf[R]> } = {
   site: readSiteFrame,

@@ -2,7 +2,8 @@ import { memo } from 'react';
 import type { GoTo } from '../../board/parts.ts';
 import { saysTheSame } from '../../reading/steady.ts';
 import { WideTable } from '../../style/WideTable.tsx';
-import type { CardCell, CardLoop, CardRow, CardTotal, CardView } from './card-view.ts';
+import type { CardCell } from './card-totals.ts';
+import type { CardLoop, CardRow, CardTotal, CardView } from './card-view.ts';
 
 interface CardTableProps {
   readonly view: CardView;

@@ -1,0 +1,2 @@
+/** How a hole stands out on the drawing. */
+export type HoleState = 'plain' | 'hovered' | 'selected';
