@@ -1,12 +1,23 @@
 import type { Finding } from '../figures.ts';
-import { apart, detail, detailLength, hole, holes, limit, type ReaderNames, type Wording } from './words.ts';
+import {
+  apart,
+  awayWords,
+  detail,
+  detailLength,
+  hole,
+  holes,
+  limit,
+  offLine,
+  type ReaderNames,
+  type Wording,
+} from './words.ts';
 
 const inFan = (title: string, what: string): Wording => ({
   title,
   who: (finding, names) => `${what} ${hole(finding, 1, names)}`,
   does: (finding, names) => `lies in the shot fan of ${hole(finding, 0, names)}`,
   says: (finding, names) =>
-    `${names.length(finding.measured)} off the line of the ${shotOf(finding)}, ${detailLength(finding, 'ahead', names)} ahead; the limit there is ${names.length(finding.limit)}`,
+    `${offLine(finding, names)} of the ${shotOf(finding)}, ${detailLength(finding, 'ahead', names)} ahead; the limit there is ${names.length(finding.limit)}`,
 });
 
 const inCorridor = (title: string, what: string): Wording => ({
@@ -14,7 +25,7 @@ const inCorridor = (title: string, what: string): Wording => ({
   who: (finding, names) => `${what} ${hole(finding, 1, names)}`,
   does: (finding, names) => `lies in the corridor of ${hole(finding, 0, names)}`,
   says: (finding, names) =>
-    `${names.length(finding.measured)} off its line of play, ${detailLength(finding, 'ahead', names)} from the tee; the corridor is ${names.length(finding.limit)} to each side there`,
+    `${awayWords(finding.measured, names, 'off its line of play', 'on its line of play')}, ${detailLength(finding, 'ahead', names)} from the tee; the corridor is ${names.length(finding.limit)} to each side there`,
 });
 
 function shotOf(finding: Finding): string {

@@ -1,3 +1,3 @@
 export { changeSentence } from './change-sentence.ts';
-export { SAFETY_CAUTION, sentenceOf, severityWord, sourceOf, titleOf } from './sentences.ts';
+export { figuresOf, SAFETY_CAUTION, sentenceOf, severityWord, sourceOf, titleOf } from './sentences.ts';
 export type { ReaderNames } from './words.ts';

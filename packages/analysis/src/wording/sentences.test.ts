@@ -54,6 +54,17 @@ test('a sentence says what lies where, by how much, and the limit', () => {
   );
 });
 
+test.each([
+  ['tee-in-fan', 'on the line of the approach'],
+  ['landing-line', 'touching; the limit is'],
+  ['public-beside-line', 'no distance between them; the limit is'],
+  ['edge-green', 'right at it; the limit is'],
+])('%s at no distance is said in words, not as nought metres away', (code, words) => {
+  const sentence = sentenceOf(finding(code, { measured: 0, detail: { shot: 'approach', ahead: 120 } }), NAMES);
+  expect(sentence).toContain(words);
+  expect(sentence).not.toMatch(/\b0 m\b/);
+});
+
 test('what is stated is said to be stated, and still to be checked', () => {
   const sentence = sentenceOf(finding('green-green', { detail: { stated: 'shares its green with' } }), NAMES);
   expect(sentence).toContain('it has still to be checked');

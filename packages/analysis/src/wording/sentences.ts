@@ -47,6 +47,11 @@ export function sentenceOf(finding: Finding, names: ReaderNames): string {
   return stated === '' ? said : `${said} Stated by the designer (${stated}); it has still to be checked.`;
 }
 
+/** The figures of a finding alone, without who and what: "31 m apart; the limit is 60 m". */
+export function figuresOf(finding: Finding, names: ReaderNames): string {
+  return wordsOf(finding).says(finding, names);
+}
+
 /** Where the limit comes from: the setting's own source, in words a client can read. */
 export function sourceOf({ setting }: Finding): string {
   return SETTINGS[setting].source;

@@ -1,5 +1,5 @@
 import type { Finding } from '../figures.ts';
-import { detail, detailLength, hole, limit, type ReaderNames, type Wording } from './words.ts';
+import { awayWords, detail, detailLength, hole, limit, offLine, type ReaderNames, type Wording } from './words.ts';
 
 const feature = (finding: Finding, names: ReaderNames, place = 0): string => {
   const id = finding.features[place];
@@ -11,10 +11,15 @@ const edge = (title: string, what: string): Wording => ({
   who: (finding, names) => `${what} ${hole(finding, 0, names)}`,
   does: (finding) => (finding.measured < 0 ? 'lies outside the boundary' : 'lies close to the boundary'),
   says: (finding, names) => {
-    const off = finding.measured < 0 ? 'outside' : 'inside';
+    const off = awayWords(
+      Math.abs(finding.measured),
+      names,
+      finding.measured < 0 ? 'outside' : 'inside',
+      'right at it',
+    );
     const tolerance = detailLength(finding, 'tolerance', names);
     const allowed = tolerance === '' ? '' : `, with ${tolerance} allowed for the drawn line`;
-    return `${names.length(Math.abs(finding.measured))} ${off}; ${limit(finding, names)}${allowed}`;
+    return `${off}; ${limit(finding, names)}${allowed}`;
   },
 });
 
@@ -30,7 +35,7 @@ const onFeature = (title: string, what: string, may: string): Wording => ({
 
 const others = (finding: Finding): string => {
   const count = finding.detail.others;
-  return typeof count === 'number' ? `; ${count} more of its kind within the limits` : '';
+  return typeof count === 'number' ? `; ${count} more of its kind nearer than the limit` : '';
 };
 
 /** What lies too close between a hole and its site. */
@@ -47,14 +52,14 @@ export const SITE_WORDS = {
       return `${lies} the line of play of ${hole(finding, 0, names)}`;
     },
     says: (finding, names) =>
-      `${names.length(finding.measured)} away; ${limit(finding, names)} there${others(finding)}`,
+      `${awayWords(finding.measured, names, 'away', 'no distance between them')}; ${limit(finding, names)} there${others(finding)}`,
   },
   'public-in-fan': {
     title: 'Public ground in a shot fan',
     who: (finding, names) => feature(finding, names),
     does: (finding, names) => `lies in the shot fan of ${hole(finding, 0, names)}`,
     says: (finding, names) =>
-      `${names.length(finding.measured)} off the line of the ${detail(finding, 'shot')}, ${detailLength(finding, 'ahead', names)} ahead; ${limit(finding, names)}${others(finding)}`,
+      `${offLine(finding, names)} of the ${detail(finding, 'shot')}, ${detailLength(finding, 'ahead', names)} ahead; ${limit(finding, names)}${others(finding)}`,
   },
   'in-range-fan': {
     title: "Hole in the practice range's fan",

@@ -82,9 +82,22 @@ export function limit(finding: Finding, names: ReaderNames): string {
   return `the limit is ${amount(finding.limit, finding, names)}`;
 }
 
+/** Metres below which a length would read as nought. */
+const NOUGHT = 0.5;
+
+/** "31 m apart", or "touching": nobody reads of something nought metres away. */
+export function awayWords(metres: number, names: ReaderNames, away: string, there: string): string {
+  return metres < NOUGHT ? there : `${names.length(metres)} ${away}`;
+}
+
 /** "31 m apart; the limit is 60 m". */
 export function apart(finding: Finding, names: ReaderNames): string {
-  return `${names.length(finding.measured)} apart; ${limit(finding, names)}`;
+  return `${awayWords(finding.measured, names, 'apart', 'touching')}; ${limit(finding, names)}`;
+}
+
+/** "31 m off the line", or "on the line", of a shot. */
+export function offLine({ measured }: Finding, names: ReaderNames): string {
+  return awayWords(measured, names, 'off the line', 'on the line');
 }
 
 /** " in Round A", where a round has a name. */
