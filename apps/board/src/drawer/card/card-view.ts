@@ -3,19 +3,12 @@ import type { HoleId, LengthUnit, Plan, Routing } from '@loopwright/model';
 import { cardTotal, grouped, lengthFigure, unitSymbol } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
 import { timeWords } from '../../reading/times.ts';
-import { totalFigures } from './card-totals.ts';
+import { type CardCell, totalFigures } from './card-totals.ts';
 
 /** One column of the card: a tee set. */
 export interface CardColumn {
   readonly teeSet: string;
   readonly name: string;
-}
-
-export interface CardCell {
-  readonly teeSet: string;
-  readonly figure: string;
-  /** Ours: the designer has not placed this tee. */
-  readonly proposed: boolean;
 }
 
 export interface CardRow {

@@ -2,7 +2,12 @@ import type { Finding } from '@loopwright/analysis';
 import { expect, test } from 'vitest';
 import { figureChangeWords } from './figure-change-words.ts';
 
-const NAMES = { length: (metres: number) => `${metres} m`, angle: (degrees: number) => `${degrees}°` };
+const NAMES = {
+  length: (metres: number) => `${metres} m`,
+  angle: (degrees: number) => `${degrees}°`,
+  number: (hole: string) => hole,
+  feature: (id: string) => id,
+};
 const finding = (measured: number, severity: Finding['severity'] = 'look'): Finding => ({
   key: 'k',
   code: 'long-walk',
@@ -41,4 +46,10 @@ test('a finding that is gone says what it was', () => {
     tag: 'inside its limit',
     below: 'was 140 m, limit 135 m',
   });
+});
+
+test('a crossing says where it is: it is not measured against its limit', () => {
+  const after = { ...finding(46), code: 'walk-crosses-line-of-play', limit: 20, detail: { ahead: 46 } };
+  const words = figureChangeWords({ change: 'gained', after }, NAMES);
+  expect(words.below).toBe('46 m from the tee, on its line of play');
 });

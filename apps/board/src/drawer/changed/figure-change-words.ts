@@ -1,9 +1,24 @@
 import type { Finding, FindingChange } from '@loopwright/analysis';
+import { figuresOf } from '@loopwright/analysis/wording';
 import { MINUS } from '../../reading/lengths.ts';
 import type { Names } from '../../reading/names.ts';
 import { figureWords } from '../findings/figure-words.ts';
 
-type Wording = Pick<Names, 'length' | 'angle'>;
+type Wording = Pick<Names, 'length' | 'angle' | 'number' | 'feature'>;
+
+/** What is noticed here is that something happens at all: no measure stands beside a limit, the finding's own words do. */
+const WHETHER_AT_ALL: ReadonlySet<string> = new Set([
+  'walk-crosses-line-of-play',
+  'walk-crosses-road',
+  'walk-crosses-range',
+  'walk-crosses-water',
+  'walk-over-feature',
+  'walk-in-fan',
+  'lines-cross',
+]);
+
+/** Metres below which a distance is said by the finding's own words: 'touching', not '0 yd'. */
+const NOUGHT = 0.5;
 
 /** The signed figure beside a changed finding, and the line below it. */
 export function figureChangeWords(
@@ -21,7 +36,9 @@ export function figureChangeWords(
   };
 }
 
-function measuredWords({ measured, limit, unit }: Finding, names: Wording): string {
+function measuredWords(finding: Finding, names: Wording): string {
+  const { code, measured, limit, unit } = finding;
+  if (WHETHER_AT_ALL.has(code) || (unit === 'm' && measured < NOUGHT)) return figuresOf(finding, names);
   return `${figureWords(measured, unit, names)}, limit ${figureWords(limit, unit, names)}`;
 }
 
