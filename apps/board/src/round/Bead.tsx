@@ -20,20 +20,23 @@ interface BeadProps extends BeadHandlers {
   readonly state: 'resting' | 'selected' | 'held';
   /** The one bead of the string that Tab reaches; arrows go on from it. */
   readonly reachable: 'by tab' | 'by arrows';
+  /** Its place from the foot of the tray, 0 for the last: the tray stays in sight while the string is scrolled. */
+  readonly fromFoot?: number;
   /** The menu of the selected hole. */
   readonly menu?: ReactNode;
 }
 
 /** One hole on the string: number, par, length, direction, verdict, worst finding. */
-export const Bead = memo(function Bead({ bead, loop, state, reachable, menu, ...handlers }: BeadProps) {
+export const Bead = memo(function Bead({ bead, loop, state, reachable, fromFoot, menu, ...handlers }: BeadProps) {
   const ring = bead.heldBy && { '--ink-of-person': inkOf(bead.heldBy.ink).colour };
+  const foot = fromFoot === undefined ? undefined : { '--from-foot': String(fromFoot) };
   return (
     <li
       className={`bead bead--${state}${bead.heldBy ? ' bead--others' : ''}`}
       data-hole={bead.hole}
       data-loop={loop}
       data-slot={loop === 'tray' ? undefined : 'bead'}
-      style={ring}
+      style={{ ...ring, ...foot }}
     >
       <button
         type="button"
@@ -47,8 +50,8 @@ export const Bead = memo(function Bead({ bead, loop, state, reachable, menu, ...
         onClick={() => handlers.onChoose(bead.hole)}
         onKeyDown={(event) => handlers.onKey(event, bead.hole)}
       >
-        <span className="bead__disc">{loop === 'tray' ? '–' : bead.number}</span>
-        <span className="bead__par">{loop === 'tray' ? bead.number : `par ${bead.par}`}</span>
+        <span className="bead__disc">{bead.disc}</span>
+        <span className="bead__par">{loop === 'tray' && bead.name ? bead.name : `par ${bead.par}`}</span>
         <span className="bead__length">
           {bead.length}
           {bead.change && <span className="bead__change">{bead.change}</span>}

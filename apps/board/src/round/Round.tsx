@@ -22,7 +22,7 @@ export function Round(props: RoundProps) {
         Enter picks the hole up to move it in the round. {GRABBED_HINT} Delete takes it out to the spare tray.
       </p>
       <div className="round__string" ref={round.string} {...round.onString}>
-        <ol className="round__beads">
+        <ol className="round__beads" style={{ '--spare-holes': String(round.spare) }}>
           {items.map((item) => (
             <OnString key={item.key} item={item} round={round} routing={props.routing} />
           ))}
@@ -68,5 +68,16 @@ function OnString({ item, round, routing }: OnStringProps) {
     />
   );
   const reachable = hole === round.current ? 'by tab' : 'by arrows';
-  return <Bead bead={item.bead} loop={item.loop} state={state} reachable={reachable} menu={menu} {...round.beads} />;
+  const foot = item.fromFoot === undefined ? {} : { fromFoot: item.fromFoot };
+  return (
+    <Bead
+      bead={item.bead}
+      loop={item.loop}
+      state={state}
+      reachable={reachable}
+      menu={menu}
+      {...foot}
+      {...round.beads}
+    />
+  );
 }

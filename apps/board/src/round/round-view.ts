@@ -15,6 +15,8 @@ export interface BeadView {
   readonly hole: HoleId;
   /** '6', or what a spare hole goes by. */
   readonly number: string;
+  /** On its disc, as on the drawing: '6', or its place in the tray, 'S1'. */
+  readonly disc: string;
   readonly name: string;
   readonly par: string;
   readonly length: string;
@@ -91,7 +93,8 @@ function toBead(hole: Hole, source: RoundSource, names: Names, worst: Severity |
   const tee = teeOf(figures, reading.teeSet);
   const before = teeOf(change?.before.holes.get(hole.id), reading.teeSet);
   const number = names.number(hole.id);
-  const of = { hole: hole.id, number, name: hole.name ?? '', verdict: hole.verdict, worst };
+  const disc = discOf(hole, source.routing.spare, number);
+  const of = { hole: hole.id, number, disc, name: hole.name ?? '', verdict: hole.verdict, worst };
   const heldBy = holdersOf(hole.id, people);
   if (!figures || figures.missing || !tee) {
     const said = `Hole ${number}, incomplete: no ${figures?.missing ?? 'tee'} yet`;
@@ -110,6 +113,9 @@ function toBead(hole: Hole, source: RoundSource, names: Names, worst: Severity |
     said: `Hole ${number}, ${facts}${VERDICT_SAID[hole.verdict]}${found}${heldBy ? `, ${heldBy.names} is here` : ''}`,
   };
 }
+
+const discOf = ({ id, seat }: Hole, spare: readonly HoleId[], number: string) =>
+  seat.in === 'spare' ? `S${spare.indexOf(id) + 1}` : number;
 
 function holdersOf(hole: HoleId, people: readonly Person[]): BeadView['heldBy'] {
   const here = people.filter(({ selection }) => selection.includes(hole));

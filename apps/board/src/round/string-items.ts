@@ -5,7 +5,14 @@ import type { ThreadView } from './thread-view.ts';
 /** What hangs on the string, top to bottom: one flat list, so that a bead keeps its place on the page's tree as it moves. */
 export type StringItem =
   | { readonly kind: 'base'; readonly key: string; readonly loop: LoopView; readonly open: boolean }
-  | { readonly kind: 'bead'; readonly key: string; readonly bead: BeadView; readonly loop: LoopId | 'tray' }
+  | {
+      readonly kind: 'bead';
+      readonly key: string;
+      readonly bead: BeadView;
+      readonly loop: LoopId | 'tray';
+      /** In the tray: how many lie below it. */
+      readonly fromFoot?: number;
+    }
   | { readonly kind: 'thread'; readonly key: string; readonly thread: ThreadView | undefined }
   | { readonly kind: 'tray'; readonly key: 'tray'; readonly empty: boolean };
 
@@ -14,7 +21,15 @@ export function stringItems(view: RoundView, closed: ReadonlySet<LoopId>): reado
   return [
     ...view.loops.flatMap((loop) => loopItems(loop, !closed.has(loop.loop))),
     { kind: 'tray', key: 'tray', empty: view.spare.length === 0 },
-    ...view.spare.map((bead): StringItem => ({ kind: 'bead', key: bead.hole, bead, loop: 'tray' })),
+    ...view.spare.map(
+      (bead, place): StringItem => ({
+        kind: 'bead',
+        key: bead.hole,
+        bead,
+        loop: 'tray',
+        fromFoot: view.spare.length - 1 - place,
+      }),
+    ),
   ];
 }
 

@@ -56,6 +56,7 @@ export function useRound(props: RoundProps) {
   return {
     items,
     unit: view.unit,
+    spare: view.spare.length,
     names,
     announced,
     string,
