@@ -6,6 +6,7 @@ import { Invite } from './Invite.tsx';
 import { PeopleHere } from './PeopleHere.tsx';
 import { routingTitle } from './routing-title.ts';
 import { Saved } from './Saved.tsx';
+import { SiteNote } from './SiteNote.tsx';
 import { Steps } from './Steps.tsx';
 import { stepTitle } from './step-title.ts';
 import { TeesInUse } from './TeesInUse.tsx';
@@ -22,10 +23,10 @@ export function Head(props: HeadProps) {
   const redo = stepTitle(props.redoStep, routing, props.teeSets);
   return (
     <header className="head">
-      <h1 className="head__site" title={siteNote}>
+      <h1 className="head__site" title={siteName}>
         {siteName}
       </h1>
-      {siteNote && <p className="head__note">{siteNote}</p>}
+      {siteNote && <SiteNote note={siteNote} />}
       <p className="head__routing">
         {routingTitle(routing)}
         {routing.locked && <span className="soft"> · locked</span>}
