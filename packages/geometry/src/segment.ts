@@ -67,20 +67,25 @@ export interface Apart {
 export function segmentsApart(a: SitePoint, b: SitePoint, c: SitePoint, d: SitePoint): Apart {
   const at = segmentCrossing(a, b, c, d);
   if (at) return { distance: 0, first: at, second: at };
-  let best = apartFrom(c, closestOnSegment(c, a, b));
-  best = nearer(best, apartFrom(d, closestOnSegment(d, a, b)));
-  best = nearer(best, turned(apartFrom(a, closestOnSegment(a, c, d))));
-  return nearer(best, turned(apartFrom(b, closestOnSegment(b, c, d))));
+  // The closest of the four ends is found first: only its two places are made.
+  const fromC = squaredTo(c, a, b);
+  const fromD = squaredTo(d, a, b);
+  const fromA = squaredTo(a, c, d);
+  const fromB = squaredTo(b, c, d);
+  const least = Math.min(fromC, fromD, fromA, fromB);
+  if (fromC === least || fromD === least) {
+    const second = fromC === least ? c : d;
+    const { point, distance } = closestOnSegment(second, a, b);
+    return { distance, first: point, second };
+  }
+  const first = fromA === least ? a : b;
+  const { point, distance } = closestOnSegment(first, c, d);
+  return { distance, first, second: point };
 }
 
-function apartFrom(second: SitePoint, onFirst: ClosestOnSegment): Apart {
-  return { distance: onFirst.distance, first: onFirst.point, second };
-}
-
-function turned(apart: Apart): Apart {
-  return { distance: apart.distance, first: apart.second, second: apart.first };
-}
-
-function nearer(a: Apart, b: Apart): Apart {
-  return b.distance < a.distance ? b : a;
+function squaredTo(p: SitePoint, a: SitePoint, b: SitePoint): number {
+  const along = shareNearest(p, a, b);
+  const dx = p.x - (a.x + (b.x - a.x) * along);
+  const dy = p.y - (a.y + (b.y - a.y) * along);
+  return dx * dx + dy * dy;
 }

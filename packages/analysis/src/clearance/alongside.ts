@@ -51,24 +51,38 @@ export interface Alongside {
  * Source: the measure the limits were calibrated with, on 31 mapped courses.
  */
 export function alongside(first: WithLegs, second: WithLegs, rule: AlongsideRule): Alongside | undefined {
-  const { cosine, offTee } = rule;
-  if (!someLegsAgree(first.legs, second.legs, cosine)) return undefined;
+  if (!someLegsAgree(first.legs, second.legs, rule.cosine)) return undefined;
   const distances: number[] = [];
   let opposed = 0;
-  let closest: { readonly apart: number; readonly places: readonly [SitePoint, SitePoint] } | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  let closest: { readonly leg: Leg; readonly on: number; readonly beside: Leg } | undefined;
   for (const leg of first.legs) {
-    for (let on = firstStep(leg, offTee); on < leg.length; on += STEP) {
-      const at = { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on };
-      const beside = besideLine(at, leg.towards, second.legs, cosine, offTee);
+    for (let on = firstStep(leg, rule.offTee); on < leg.length; on += STEP) {
+      const x = leg.a.x + leg.towards.x * on;
+      const y = leg.a.y + leg.towards.y * on;
+      const beside = legBeside(x, y, leg, second.legs, rule);
       if (!beside) continue;
-      distances.push(beside.apart);
-      opposed += beside.opposed ? 1 : -1;
-      if (!closest || beside.apart < closest.apart) closest = { apart: beside.apart, places: [at, beside.at] };
+      const apart = asideOf(x, y, beside);
+      distances.push(apart);
+      opposed += agreement(leg, beside) < 0 ? 1 : -1;
+      if (apart >= least) continue;
+      least = apart;
+      closest = { leg, on, beside };
     }
   }
   const stretch = distances.length * STEP;
   if (!closest || stretch < rule.stretch) return undefined;
-  return { spacing: middleOf(distances), stretch, opposed: opposed > 0, places: closest.places };
+  return { spacing: middleOf(distances), stretch, opposed: opposed > 0, places: placesOf(closest) };
+}
+
+function placesOf({ leg, on, beside }: { leg: Leg; on: number; beside: Leg }): readonly [SitePoint, SitePoint] {
+  const x = leg.a.x + leg.towards.x * on;
+  const y = leg.a.y + leg.towards.y * on;
+  const level = levelOn(x, y, beside);
+  return [
+    { x, y },
+    { x: beside.a.x + beside.towards.x * level, y: beside.a.y + beside.towards.y * level },
+  ];
 }
 
 /** Steps are counted from the tee, so that a turn point moved along its leg moves none of them. */
@@ -80,38 +94,40 @@ function firstStep(leg: Leg, offTee: number): number {
 function someLegsAgree(first: readonly Leg[], second: readonly Leg[], cosine: number): boolean {
   for (const a of first) {
     for (const b of second) {
-      if (Math.abs(a.towards.x * b.towards.x + a.towards.y * b.towards.y) >= cosine) return true;
+      if (Math.abs(agreement(a, b)) >= cosine) return true;
     }
   }
   return false;
 }
 
-interface Beside {
-  readonly apart: number;
-  readonly at: SitePoint;
-  readonly opposed: boolean;
-}
-
-function besideLine(
-  at: SitePoint,
-  towards: SitePoint,
-  legs: readonly Leg[],
-  cosine: number,
-  offTee: number,
-): Beside | undefined {
-  let best: Beside | undefined;
+/** The nearest leg that passes beside a place of `from`; nothing is made in here: it is asked for thousands of times. */
+function legBeside(x: number, y: number, from: Leg, legs: readonly Leg[], rule: AlongsideRule): Leg | undefined {
+  let best: Leg | undefined;
+  let least = WIDEST;
   for (const leg of legs) {
-    const agree = towards.x * leg.towards.x + towards.y * leg.towards.y;
-    if (Math.abs(agree) < cosine) continue;
-    const dx = at.x - leg.a.x;
-    const dy = at.y - leg.a.y;
-    const on = dx * leg.towards.x + dy * leg.towards.y;
-    if (on < 0 || on > leg.length || leg.before + on < offTee) continue;
-    const apart = Math.abs(dx * leg.towards.y - dy * leg.towards.x);
-    if (apart > WIDEST || (best && apart >= best.apart)) continue;
-    best = { apart, at: { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on }, opposed: agree < 0 };
+    if (Math.abs(agreement(from, leg)) < rule.cosine) continue;
+    const on = levelOn(x, y, leg);
+    if (on < 0 || on > leg.length || leg.before + on < rule.offTee) continue;
+    const apart = asideOf(x, y, leg);
+    if (apart > WIDEST || (best && apart >= least)) continue;
+    best = leg;
+    least = apart;
   }
   return best;
+}
+
+function agreement(a: Leg, b: Leg): number {
+  return a.towards.x * b.towards.x + a.towards.y * b.towards.y;
+}
+
+/** Metres along a leg that a place is level with. */
+function levelOn(x: number, y: number, { a, towards }: Leg): number {
+  return (x - a.x) * towards.x + (y - a.y) * towards.y;
+}
+
+/** Metres off a leg's line. */
+function asideOf(x: number, y: number, { a, towards }: Leg): number {
+  return Math.abs((x - a.x) * towards.y - (y - a.y) * towards.x);
 }
 
 function middleOf(distances: readonly number[]): number {

@@ -1,4 +1,3 @@
-import { distanceBetween } from '@loopwright/geometry';
 import { type SettingKey, type SitePoint, toMillimetre } from '@loopwright/model';
 import { corridorHalfWidthAt } from '../card/corridor.ts';
 import type { Finding, Severity } from '../figures.ts';
@@ -70,11 +69,12 @@ function insideCorridor({ legs, figures }: HoleReach, place: SitePoint): Inside 
     // Behind the tee and past the green the corridor ends; outside a bend it goes round the turn.
     if ((i === 0 && level < 0) || (i === legs.length - 1 && level > leg.length)) return;
     const on = Math.min(leg.length, Math.max(0, level));
-    const foot = { x: leg.a.x + leg.towards.x * on, y: leg.a.y + leg.towards.y * on };
-    const aside = toMillimetre(distanceBetween(place, foot));
+    const x = leg.a.x + leg.towards.x * on;
+    const y = leg.a.y + leg.towards.y * on;
+    const aside = toMillimetre(Math.sqrt((place.x - x) ** 2 + (place.y - y) ** 2));
     const along = leg.before + on;
     const halfWidth = toMillimetre(corridorHalfWidthAt(figures.corridorStations, along));
-    if (aside < halfWidth && (!best || aside < best.aside)) best = { place, aside, halfWidth, along, foot };
+    if (aside < halfWidth && (!best || aside < best.aside)) best = { place, aside, halfWidth, along, foot: { x, y } };
   });
   return best;
 }

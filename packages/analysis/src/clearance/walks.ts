@@ -1,11 +1,11 @@
-import { boundsOf, boxesMeet, distanceBetween, grown, pointBetween, polylinesApart } from '@loopwright/geometry';
+import { boundsOf, boxesMeet, distanceBetween, grown, polylinesApart } from '@loopwright/geometry';
 import { type HoleId, type SitePoint, toMillimetre } from '@loopwright/model';
 import type { Finding, WalkFigures } from '../figures.ts';
 import { tierUnder } from '../findings/tier.ts';
 import { crossingSeverity } from '../walk/crossing-findings.ts';
 import { betweenPlaces, clearanceFinding } from './clearance-finding.ts';
 import type { HoleReach } from './hole-reach.ts';
-import { inFan, isWorse } from './in-fan.ts';
+import { isWorse } from './in-fan.ts';
 import type { ClearanceLimits } from './limits.ts';
 
 /** Metres between the places where a walk is tried against a fan. */
@@ -59,10 +59,26 @@ function walkInFan(
   hole: HoleReach,
   limits: ClearanceLimits,
 ): readonly Finding[] {
-  const inside = placesAlong(walk.path).filter((place) => isInPlay(place, hole, limits));
-  const first = inside[0];
-  const last = inside[inside.length - 1];
-  const measured = inside.length * STEP;
+  const { path } = walk;
+  let count = 0;
+  let first: SitePoint | undefined;
+  let last: SitePoint | undefined;
+  for (let i = 1; i < path.length; i++) {
+    const a = path[i - 1];
+    const b = path[i];
+    if (!a || !b) continue;
+    const length = distanceBetween(a, b);
+    for (let on = STEP / 2; on < length; on += STEP) {
+      const share = on / length;
+      const x = a.x + (b.x - a.x) * share;
+      const y = a.y + (b.y - a.y) * share;
+      if (!isInPlay(x, y, hole, limits)) continue;
+      count += 1;
+      last = { x, y };
+      first ??= last;
+    }
+  }
+  const measured = count * STEP;
   const limit = limits.settings['walk-in-fan-mention'];
   if (!first || !last || measured <= limit) return NONE;
   const tier = { severity: 'mention', limit, setting: 'walk-in-fan-mention' } as const;
@@ -77,23 +93,15 @@ function walkInFan(
   return [{ ...finding, worse: 'more' }];
 }
 
-function isInPlay(place: SitePoint, hole: HoleReach, limits: ClearanceLimits): boolean {
-  for (const shot of hole.shots) {
-    const seen = inFan(shot, place, limits.outer);
-    // Behind a green, and past where a shot is meant to finish, walks are usual.
-    if (seen && seen.ahead <= shot.meant) return true;
+/** Inside a shot's fan, but behind a green, and past where a shot is meant to finish, walks are usual. */
+function isInPlay(x: number, y: number, { fanBox, shots }: HoleReach, { outer }: ClearanceLimits): boolean {
+  if (x < fanBox.minX || x > fanBox.maxX || y < fanBox.minY || y > fanBox.maxY) return false;
+  for (const { from, towards, meant } of shots) {
+    const dx = x - from.x;
+    const dy = y - from.y;
+    const ahead = dx * towards.x + dy * towards.y;
+    if (ahead <= 0 || ahead > meant) continue;
+    if (Math.abs(dx * towards.y - dy * towards.x) <= ahead * outer) return true;
   }
   return false;
-}
-
-function placesAlong(path: readonly SitePoint[]): readonly SitePoint[] {
-  const places: SitePoint[] = [];
-  for (let i = 1; i < path.length; i++) {
-    const a = path[i - 1];
-    const b = path[i];
-    if (!a || !b) continue;
-    const leg = distanceBetween(a, b);
-    for (let on = STEP / 2; on < leg; on += STEP) places.push(pointBetween(a, b, on / leg));
-  }
-  return places;
 }

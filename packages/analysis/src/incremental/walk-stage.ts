@@ -32,13 +32,17 @@ interface Way {
   readonly features: readonly FeatureCrossing[];
 }
 
+/** What a walk passes too near, kept for as long as walk and hole are what they were. A hole's reach knows its limits. */
+type Passes = WeakMap<WalkFigures, WeakMap<HoleReach, readonly Finding[]>>;
+
+const NOTHING: readonly Finding[] = [];
 const NO_WAYPOINTS: readonly SitePoint[] = [];
 
 /** The walks of a routing, each worked out anew only when an end of it moved or something by its way did. */
 export function openWalkStage() {
   const ways = openMemory<Way | undefined>();
   const walked = openMemory<Walked>();
-  const past = openMemory<readonly Finding[]>();
+  const past: Passes = new WeakMap();
   return (plan: Plan, routing: Routing, order: readonly HoleId[], holes: HoleStage, board: BoardInputs): WalkStage => {
     const lines = order.flatMap((id) => holes.line(id) ?? []);
     const reaches = order.flatMap((id) => holes.reach(id) ?? []);
@@ -51,9 +55,10 @@ export function openWalkStage() {
       const known = crossed(way, lines, board);
       walks.push(known.walk);
       byKey.set(known.walk.key, known.walk);
-      findings.push(...known.findings, ...passed(known.walk, way.box, reaches, board));
+      findings.push(...known.findings);
+      for (const hole of reaches) findings.push(...passed(known.walk, way.box, hole, board));
     }
-    for (const memory of [ways, walked, past]) memory.forgetUnused();
+    for (const memory of [ways, walked]) memory.forgetUnused();
     return { walks, byKey, findings };
   };
 
@@ -85,11 +90,19 @@ export function openWalkStage() {
     });
   }
 
-  function passed(walk: WalkFigures, box: Box, reaches: readonly HoleReach[], { limits }: BoardInputs) {
-    const near = reaches.filter((hole) => boxesMeet(box, hole.near) || boxesMeet(box, hole.fanBox));
-    return past.recall(walk.key, [walk, limits, ...near], () =>
-      near.flatMap((hole) => checkWalkPast(walk, hole, limits)),
-    );
+  function passed(walk: WalkFigures, box: Box, hole: HoleReach, { limits }: BoardInputs): readonly Finding[] {
+    if (!boxesMeet(box, hole.near) && !boxesMeet(box, hole.fanBox)) return NOTHING;
+    let holes = past.get(walk);
+    if (!holes) {
+      holes = new WeakMap();
+      past.set(walk, holes);
+    }
+    let findings = holes.get(hole);
+    if (!findings) {
+      findings = checkWalkPast(walk, hole, limits);
+      holes.set(hole, findings);
+    }
+    return findings;
   }
 }
 
