@@ -123,6 +123,6 @@ function useFirstFit(viewpoint: ReturnType<typeof openViewpoint>, { plan, routin
   useEffect(() => {
     if (done.current || size.width === 0 || size.height === 0) return;
     done.current = true;
-    viewpoint.fit(plan, routing);
+    viewpoint.firstLook(plan, routing);
   }, [viewpoint, size, plan, routing]);
 }

@@ -15,7 +15,7 @@ const SIGNS: Readonly<Record<Severity, string>> = {
 
 interface FindingMarkProps {
   readonly view: FindingView;
-  /** Where its sign stands, clear of the hole numbers. */
+  /** Where its sign stands, clear of hole numbers, tees and greens; a line leads from there to its place. */
   readonly at: SitePoint;
   readonly scale: number;
   readonly selected: boolean;
@@ -25,6 +25,7 @@ interface FindingMarkProps {
 export const FindingMark = memo(function FindingMark({ view, at, scale, selected }: FindingMarkProps) {
   const ink = severityInk(view.severity);
   const [x, y] = toSheet(at);
+  const aside = Math.abs(at.x - view.at.x) + Math.abs(at.y - view.at.y) > 1 / scale;
   return (
     <Group>
       {view.line && (selected || view.severity !== 'mention') && (
@@ -34,6 +35,15 @@ export const FindingMark = memo(function FindingMark({ view, at, scale, selected
           strokeWidth={selected ? 3 : 1.6}
           dash={[5, 3]}
           opacity={selected ? 1 : 0.75}
+          strokeScaleEnabled={false}
+          perfectDrawEnabled={false}
+        />
+      )}
+      {aside && (
+        <Line
+          points={[...toSheet(view.at), x, y]}
+          stroke={ink}
+          strokeWidth={1}
           strokeScaleEnabled={false}
           perfectDrawEnabled={false}
         />

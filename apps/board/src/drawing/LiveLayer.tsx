@@ -1,6 +1,7 @@
 import type { Person } from '@loopwright/document';
 import type { FindingKey, SitePoint } from '@loopwright/model';
 import { inkOf } from '../board/people-inks.ts';
+import { discRadius } from './disc-radius.ts';
 import { FanShape } from './FanShape.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import type { FindingView } from './finding-view.ts';
@@ -9,7 +10,6 @@ import { Corridor, Holes, type HolesProps, Walks } from './HolesLayers.tsx';
 import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
 import { Circle, Group, Layer } from './konva-shapes.ts';
-import { DISC_RADIUS } from './NumberDisc.tsx';
 import { toSheet, type View } from './site-transform.ts';
 import type { WalkView } from './walk-view.ts';
 
@@ -107,7 +107,7 @@ function SelectionRing({ at, ink, scale }: SelectionRingProps) {
     <Circle
       x={x}
       y={y}
-      radius={(DISC_RADIUS + 4) / scale}
+      radius={(discRadius(scale) + 4) / scale}
       stroke={inkOf(ink).colour}
       strokeWidth={2.5}
       strokeScaleEnabled={false}

@@ -1,3 +1,4 @@
+import type { SitePoint } from '@loopwright/model';
 import { expect, test } from 'vitest';
 import type { FeatureView } from './feature-view.ts';
 import type { HoleView } from './hole-view.ts';
@@ -78,4 +79,18 @@ test('a place that moved less than can be seen stays the same object', () => {
   const before = layLabels([hole('1', 0)], [], [], [], 1);
   const after = keepSteady(before, layLabels([hole('1', 0.01)], [], [], [], 1), 1);
   expect(after.numbers.get('1')).toBe(before.numbers.get('1'));
+});
+
+test('a sign stands beside the green it is about, and never on a number', () => {
+  const green = { at: { x: 0, y: 300 }, outline: [], reach: 12 };
+  const holes = [{ ...hole('1', 0), green }];
+  const on = (key: string, y: number) => ({ key, severity: 'stop', at: { x: 0, y }, holes: [] }) as const;
+  const { findings, numbers } = layLabels(holes, [on('at the green', 300), on('at the number', 0)], [], [], 1);
+  const away = (key: string, from: SitePoint) => {
+    const at = findings.get(key) ?? from;
+    return Math.max(Math.abs(at.x - from.x), Math.abs(at.y - from.y));
+  };
+  // Half a sign is 8 px: clear of 12 m of green at 1 px a metre, and of a disc of 11.5 px.
+  expect(away('at the green', green.at)).toBeGreaterThanOrEqual(12 + 8);
+  expect(away('at the number', numbers.get('1') ?? { x: 99, y: 99 })).toBeGreaterThanOrEqual(11.5 + 8);
 });

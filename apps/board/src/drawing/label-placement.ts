@@ -7,7 +7,7 @@ export interface Label {
   readonly places: readonly CanvasPoint[];
   readonly halfWidth: number;
   readonly halfHeight: number;
-  /** `always` stands at its best place even where all are taken; `if there is room` is left out then. */
+  /** `always` stands where it covers fewest even where all places are taken; `if there is room` is left out then. */
   readonly when: 'always' | 'if there is room';
 }
 
@@ -40,12 +40,22 @@ export function placeLabels(labels: readonly Label[]): ReadonlyMap<string, Canva
   const taken: Taken[] = [];
   for (const label of labels) {
     const free = label.places.find((at) => !taken.some((box) => overlap(box, boxAt(label, at))));
-    const at = free ?? (label.when === 'always' ? label.places[0] : undefined);
+    const at = free ?? (label.when === 'always' ? leastCovering(label, taken) : undefined);
     if (!at) continue;
     placed.set(label.id, at);
     taken.push(boxAt(label, at));
   }
   return placed;
+}
+
+function leastCovering(label: Label, taken: readonly Taken[]): CanvasPoint | undefined {
+  let best: { readonly at: CanvasPoint; readonly covers: number } | undefined;
+  for (const at of label.places) {
+    const box = boxAt(label, at);
+    const covers = taken.filter((other) => overlap(other, box)).length;
+    if (!best || covers < best.covers) best = { at, covers };
+  }
+  return best?.at;
 }
 
 /** Places around a point at a distance in pixels, the point itself first. */

@@ -1,4 +1,5 @@
 import type { CanvasPoint, FindingKey, HoleId, SitePoint } from '@loopwright/model';
+import { discRadius } from './disc-radius.ts';
 import type { FeatureView } from './feature-view.ts';
 import type { FindingView } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
@@ -20,10 +21,13 @@ export interface Labels {
   readonly names: readonly NameLabel[];
 }
 
-/** Pixels: the box kept free about a hole number, and about a finding's sign. */
-const NUMBER_BOX = 13;
+/** Pixels: the box kept free about a symbol, a tee, and a finding's sign; paper around a number and a green. */
+const SYMBOL_BOX = 13;
+const TEE_BOX = 6;
 const SIGN_BOX = 8;
-const SIGN_STEP = 20;
+const PAPER = 1.5;
+/** Where a sign stands that would hide what it is about: around it, then further off. */
+const SIGN_STEPS = [18, 30, 42];
 const NAME_HEIGHT = 9;
 /** Roughly, of the serif at the size names are written in. */
 const LETTER_WIDTH = 7;
@@ -31,7 +35,7 @@ const LETTER_WIDTH = 7;
 const OVERHANG = 1.3;
 
 /**
- * Places numbers first, then findings (the worst first), then names where there is room.
+ * Places numbers first, then findings (the worst first) clear of tees and greens, then names where there is room.
  *
  * @param symbols  bases and the like: no name covers them
  * @param scale  pixels per metre; panning changes nothing here
@@ -44,16 +48,17 @@ export function layLabels(
   scale: number,
 ): Labels {
   const view: View = { scale, x: 0, y: 0 };
+  const numberBox = discRadius(scale) + PAPER;
   const number = (hole: HoleView): Label => ({
     id: `hole ${hole.id}`,
     places: hole.numberPlaces.map((at) => toCanvas(view, at)),
-    halfWidth: NUMBER_BOX,
-    halfHeight: NUMBER_BOX,
+    halfWidth: numberBox,
+    halfHeight: numberBox,
     when: 'always',
   });
   const sign = (finding: FindingView): Label => ({
     id: `finding ${finding.key}`,
-    places: placesAround(toCanvas(view, finding.at), SIGN_STEP),
+    places: SIGN_STEPS.flatMap((step) => placesAround(toCanvas(view, finding.at), step)),
     halfWidth: SIGN_BOX,
     halfHeight: SIGN_BOX,
     when: 'always',
@@ -70,12 +75,13 @@ export function layLabels(
   const symbol = (place: SitePoint, index: number): Label => ({
     id: `symbol ${index}`,
     places: [toCanvas(view, place)],
-    halfWidth: NUMBER_BOX,
-    halfHeight: NUMBER_BOX,
+    halfWidth: SYMBOL_BOX,
+    halfHeight: SYMBOL_BOX,
     when: 'always',
   });
   const placed = placeLabels([
     ...holes.map(number),
+    ...holes.flatMap((hole) => partBoxes(hole, view)),
     ...findings.toReversed().map(sign),
     ...points.map(symbol),
     ...named.map(name),
@@ -92,6 +98,19 @@ export function layLabels(
       return place && label ? [{ id, text: label, at: place, manner }] : [];
     }),
   };
+}
+
+/** The ground that tees and the green of a hole take up: they stand where they are, and other things beside them. */
+function partBoxes({ id, tees, green }: HoleView, view: View): readonly Label[] {
+  const boxes = tees.map((tee) => ({ id: `${id} ${tee.part}`, at: tee.at, half: TEE_BOX }));
+  if (green) boxes.push({ id: `${id} green`, at: green.at, half: green.reach * view.scale + PAPER });
+  return boxes.map(({ id, at, half }) => ({
+    id,
+    places: [toCanvas(view, at)],
+    halfWidth: half,
+    halfHeight: half,
+    when: 'always',
+  }));
 }
 
 /** In an area; beside a line; below or above a point: a name covers what it names only where there is room inside. */

@@ -12,47 +12,75 @@ export interface Viewpoint {
   pan(by: CanvasPoint): void;
   /** About the pointer; about the middle when there is none. */
   zoom(factor: number, about?: CanvasPoint): void;
-  /** All of the site with all its holes. Done by itself when the plan first comes in. */
+  /** All of the site with all its holes. */
   fit(plan: Plan, routing: Routing | undefined): void;
+  /** The holes, with the boundary where it lies close about them: what one sees as the board opens. */
+  firstLook(plan: Plan, routing: Routing | undefined): void;
   show(place: Place, at: Consequences): void;
 }
 
-/** Paper left around the site when all of it is shown, in pixels. */
-const MARGIN = 48;
+/** Paper left around what is shown, in pixels. */
+const MARGIN = 30;
+
+/** A boundary that would make the holes this much smaller is left to 'show the whole site'. */
+const FAR_BOUNDARY = 1.3;
 
 export function openViewpoint(): Viewpoint {
   const view = openSlot<View>({ scale: 0.5, x: 0, y: 0 });
   const size = openSlot<CanvasSize>({ width: 0, height: 0 });
-  const fit = (plan: Plan, routing: Routing | undefined) => {
-    const points = planPoints(plan, routing);
-    if (points.length > 0) view.set(fitted(boundsOf(points), size.get(), MARGIN));
+  // Looks at everything again when the window or a panel changes, until the person moves the drawing.
+  let lookAgain: (() => void) | undefined;
+  const look = (take: () => View | undefined) => {
+    lookAgain = () => {
+      const next = take();
+      if (next) view.set(next);
+    };
+    lookAgain();
   };
+  const move = (next: View) => {
+    lookAgain = undefined;
+    view.set(next);
+  };
+  const allOf = (points: readonly SitePoint[]) =>
+    points.length > 0 ? fitted(boundsOf(points), size.get(), MARGIN) : undefined;
+  const fit = (plan: Plan, routing: Routing | undefined) =>
+    look(() => allOf([...sitePoints(plan), ...holePoints(plan, routing)]));
+  const firstLook = (plan: Plan, routing: Routing | undefined) =>
+    look(() => {
+      const holes = allOf(holePoints(plan, routing));
+      const all = allOf([...sitePoints(plan), ...holePoints(plan, routing)]);
+      return holes && all && holes.scale > all.scale * FAR_BOUNDARY ? holes : all;
+    });
   return {
     view,
     size,
     resize: (next) => {
       const was = size.get();
       size.set(next);
+      if (lookAgain) return lookAgain();
       // What was in the middle stays in the middle.
       const by = { x: (next.width - was.width) / 2, y: (next.height - was.height) / 2 };
       if (was.width > 0) view.set(panned(view.get(), by));
     },
-    pan: (by) => view.set(panned(view.get(), by)),
+    pan: (by) => move(panned(view.get(), by)),
     zoom: (factor, about) => {
       const { width, height } = size.get();
-      view.set(zoomed(view.get(), factor, about ?? { x: width / 2, y: height / 2 }));
+      move(zoomed(view.get(), factor, about ?? { x: width / 2, y: height / 2 }));
     },
     fit,
+    firstLook,
     show: (place, at) => {
       if (place.kind === 'all') return fit(at.plan, at.routing);
       const point = pointOf(place, at);
-      if (point) view.set(broughtIntoView(view.get(), point, size.get()));
+      const next = point && broughtIntoView(view.get(), point, size.get());
+      if (next && next !== view.get()) move(next);
     },
   };
 }
 
-function planPoints(plan: Plan, routing: Routing | undefined): readonly SitePoint[] {
-  const boundary = plan.site.boundary?.outlines.flat() ?? [];
+const sitePoints = ({ site }: Plan): readonly SitePoint[] => site.boundary?.outlines.flat() ?? [];
+
+function holePoints(plan: Plan, routing: Routing | undefined): readonly SitePoint[] {
   const bases = plan.site.bases.map(({ apron }) => apron);
   const holes = (routing?.holes ?? [])
     .filter(({ seat }) => seat.in !== 'removed')
@@ -61,7 +89,7 @@ function planPoints(plan: Plan, routing: Routing | undefined): readonly SitePoin
       ...turnPoints.map(({ at }) => at),
       ...(green ? [green.centre] : []),
     ]);
-  return [...boundary, ...bases, ...holes];
+  return [...bases, ...holes];
 }
 
 /** The middle of a thing on the plan; `undefined` for what has no place. */

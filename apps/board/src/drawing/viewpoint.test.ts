@@ -1,0 +1,37 @@
+import type { Plan, SitePoint } from '@loopwright/model';
+import { expect, test } from 'vitest';
+import { PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
+import { openViewpoint } from './viewpoint.ts';
+
+/** The sample within a boundary so far about it. */
+function boundedBy(metres: number): Plan {
+  const corner = (x: number, y: number): SitePoint => ({ x: x * metres, y: y * metres });
+  const outline = [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
+  return { ...PLAN, site: { ...PLAN.site, boundary: { outlines: [outline], tolerance: 0 } } };
+}
+
+const opened = () => {
+  const viewpoint = openViewpoint();
+  viewpoint.resize({ width: 800, height: 600 });
+  return viewpoint;
+};
+
+test('a boundary far about the holes is left to the whole site', () => {
+  const viewpoint = opened();
+  viewpoint.firstLook(boundedBy(5000), ROUTING);
+  const near = viewpoint.view.get().scale;
+  viewpoint.fit(boundedBy(5000), ROUTING);
+  // 10 km in 600 px less the paper on both sides.
+  expect(viewpoint.view.get().scale).toBeCloseTo(540 / 10_000, 9);
+  expect(near).toBeGreaterThan(3 * viewpoint.view.get().scale);
+});
+
+test('until somebody moves the drawing a window that changes is filled again', () => {
+  const viewpoint = opened();
+  viewpoint.fit(boundedBy(1000), ROUTING);
+  viewpoint.resize({ width: 400, height: 600 });
+  expect(viewpoint.view.get().scale).toBeCloseTo(340 / 2000, 9);
+  viewpoint.pan({ x: 10, y: 0 });
+  viewpoint.resize({ width: 800, height: 600 });
+  expect(viewpoint.view.get().scale).toBeCloseTo(340 / 2000, 9);
+});
