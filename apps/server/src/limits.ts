@@ -44,7 +44,7 @@ export interface ServerLimits {
   readonly updatesWaiting: number;
   /** Milliseconds between two heartbeats; a connection silent for three of them is closed. */
   readonly heartbeat: number;
-  /** From this many connections messages are gathered, for so many milliseconds. */
+  /** From this many connections messages are gathered: so many milliseconds lie between two of them. */
   readonly largeRoom: number;
   readonly gather: number;
   /** Milliseconds an empty room stays in memory. */

@@ -17,9 +17,11 @@ export interface Offered {
   readonly update: Uint8Array;
   readonly rights: 'read' | 'write';
   readonly settle: (outcome: Outcome) => void;
+  /** Once there is nothing of it that the others have still to be told. */
+  readonly told: () => void;
 }
 
-/** Updates pass one gate: offered, committed, applied, settled, and only then broadcast. */
+/** Updates pass one gate: offered, committed, applied, settled, broadcast, and only then `told`. */
 export interface CommitQueue {
   offer(offered: Offered): void;
   /** Takes nothing of a source any more, not even what it has waiting; what is being committed goes on. */
@@ -94,11 +96,12 @@ export function openCommitQueue(ports: CommitQueuePorts): CommitQueue {
 }
 
 /** Settles at once what needs no commit. */
-function isNew({ document, metrics }: CommitQueuePorts, { update, rights, settle }: Offered): boolean {
+function isNew({ document, metrics }: CommitQueuePorts, { update, rights, settle, told }: Offered): boolean {
   const offer = document.offer(update, rights);
   metrics.updates.inc({ outcome: offer.kind });
   if (offer.kind === 'new') return true;
   settle(offer.kind === 'refused' ? offer : { kind: offer.kind });
+  told();
   return false;
 }
 
@@ -120,5 +123,6 @@ async function commit(ports: CommitQueuePorts, batch: readonly Offered[]): Promi
     settle({ kind: 'committed' });
   }
   broadcast(batch);
+  for (const { told } of batch) told();
   return true;
 }

@@ -82,10 +82,8 @@ export function openConnection(ports: ConnectionPorts): { readonly connection: C
   };
   const intake: Intake = openIntake({
     ...ports,
-    onStored() {
-      sayCount();
-      speech.release();
-    },
+    onStored: sayCount,
+    onTold: () => speech.release(),
     onEarly: sayStep1,
     onRefused: refuse,
     close,

@@ -35,8 +35,8 @@ export interface FanOutPorts {
 export type MakeFanOut = (ports: FanOutPorts) => FanOut;
 
 /**
- * Within one process: at once in a small room; in a large one gathered for some milliseconds, so that several people's
- * pointers travel in one message.
+ * Within one process: at once in a small room; in a large one no sooner than some milliseconds after the last message, so
+ * that several people's pointers travel in one. What comes after a pause does not wait.
  *
  * Cost: one encoding a flush, plus one for each person whose own word is in it; one send a reader.
  */
@@ -44,19 +44,24 @@ export const fanOutHere: MakeFanOut = ({ readers, clock, limits }) => {
   let updates: Committed[] = [];
   let presence = new Map<number, PresenceEntry>();
   let stop: Stop | undefined;
+  let flushedAt = Number.NEGATIVE_INFINITY;
 
   const flush = () => {
     stop = undefined;
+    flushedAt = clock.now();
     for (const { from, update } of updates) sendUpdate(readers, from, update);
     if (presence.size > 0) sendPresence(readers, presence);
     updates = [];
     presence = new Map();
   };
   const soon = () => {
-    if (readers.size <= limits.largeRoom) {
+    const wait = readers.size <= limits.largeRoom ? 0 : flushedAt + limits.gather - clock.now();
+    // Never longer than that, also when the machine's time is set back.
+    if (wait > 0) stop ??= clock.after(Math.min(wait, limits.gather), flush);
+    else {
       stop?.();
       flush();
-    } else stop ??= clock.after(limits.gather, flush);
+    }
   };
 
   return {

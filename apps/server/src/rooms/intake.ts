@@ -23,6 +23,8 @@ export interface IntakePorts {
   readonly queue: CommitQueue;
   readonly limits: ServerLimits;
   readonly onStored: () => void;
+  /** And the others have been told. */
+  readonly onTold: () => void;
   /** Something it builds on has not arrived. */
   readonly onEarly: () => void;
   readonly onRefused: (code: RefusalCode, frame: number) => void;
@@ -71,7 +73,13 @@ export function openIntake(ports: IntakePorts): Intake {
   const offer = (item: Numbered) => {
     waiting += 1;
     if (waiting > limits.updatesWaiting) return ports.close('busy');
-    queue.offer({ from: self, update: item.update, rights, settle: (outcome) => settle(item, outcome) });
+    queue.offer({
+      from: self,
+      update: item.update,
+      rights,
+      settle: (outcome) => settle(item, outcome),
+      told: ports.onTold,
+    });
   };
   const hold = (item: Numbered, waitingForStep2: Numbered[]) => {
     waitingForStep2.push(item);

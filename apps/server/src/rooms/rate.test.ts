@@ -13,3 +13,11 @@ test('what is not used is saved up to the burst and no further', () => {
   expect(allowance.take(4, 1_000_000)).toBe(false);
   expect(allowance.take(3, 1_000_000)).toBe(true);
 });
+
+test('a clock that is set back takes nothing away', () => {
+  const allowance = openAllowance(10, 20, 1_000_000);
+  expect(allowance.take(5, 0)).toBe(true);
+  expect(allowance.take(15, 0)).toBe(true);
+  expect(allowance.take(1, 0)).toBe(false);
+  expect(allowance.take(10, 1000)).toBe(true);
+});

@@ -10,7 +10,8 @@ export function openAllowance(perSecond: number, burst: number, now: number): Al
   let filledAt = now;
   return {
     take(amount, at) {
-      left = Math.min(burst, left + ((at - filledAt) / 1000) * perSecond);
+      const passed = Math.max(0, at - filledAt); // the machine's time may be set back
+      left = Math.min(burst, left + (passed / 1000) * perSecond);
       filledAt = at;
       if (left < amount) return false;
       left -= amount;
