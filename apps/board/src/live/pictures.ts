@@ -12,7 +12,7 @@ interface PicturesParts extends ReckonerParts {
 }
 
 interface Sources {
-  readonly others: Pick<Others, 'drags'>;
+  readonly others: Pick<Others, 'drags' | 'roster'>;
   readonly written: Pick<Written, 'revision'>;
   readonly saved: Watched<SavedState>;
 }
@@ -39,7 +39,9 @@ export function openPictures(parts: PicturesParts, { others, written, saved }: S
   let cancel: Stop | undefined;
   const reckonNow = () => {
     cancel = undefined;
-    const hands = { mine, others: others.drags.get(), routing, revision: written.revision.get(), landing, joined };
+    const company = others.roster.get();
+    const revision = written.revision.get();
+    const hands = { mine, others: others.drags.get(), company, routing, revision, landing, joined };
     landing = undefined;
     joined = saved.get().kind !== 'joining';
     frame.set(reckon(hands));

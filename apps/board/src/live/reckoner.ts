@@ -1,5 +1,5 @@
 import type { Analysis, Ripple } from '@loopwright/analysis';
-import type { NamedEdit, PlanDocument } from '@loopwright/document';
+import type { NamedEdit, Person, PlanDocument } from '@loopwright/document';
 import type { RoutingId } from '@loopwright/model';
 import type { Change } from '../board/parts.ts';
 import { openFocus } from './focus.ts';
@@ -20,6 +20,8 @@ export interface ReckonerParts {
 export interface Hands {
   readonly mine: NamedEdit | undefined;
   readonly others: readonly LiveDrag[];
+  /** Everybody else at the board. */
+  readonly company: readonly Pick<Person, 'name' | 'ink'>[];
   readonly routing: RoutingId | undefined;
   /** Counts the document's changes: whether it is another one than at the frame before. */
   readonly revision: number;
@@ -28,8 +30,13 @@ export interface Hands {
   readonly joined: boolean;
 }
 
-/** Whose change it was when no drag told. */
-const SOMEBODY = { name: 'Others', ink: 7 };
+/** Whose change it was when no drag told and it may have been any of several. */
+const SOMEBODY = { name: 'Somebody else', ink: 7 };
+
+/** Who made a change that no drag told of: the only other one here, else nobody knows. */
+function makerAmong([first, ...more]: Hands['company']): NonNullable<Change['by']> {
+  return first && more.length === 0 ? { name: first.name, ink: first.ink } : SOMEBODY;
+}
 
 /**
  * Makes frames: everybody's hands laid over the plan, what follows, and what the drag in focus does to it.
@@ -92,7 +99,10 @@ function openChanges({ plan, compare }: ReckonerParts, analyser: Analyser) {
     if (!last || last.revision === hands.revision || !hands.joined) return undefined;
     if (live) return live.by && live.before.routing === after.routing ? landed(live, after) : undefined;
     if (last.analysis.routing !== after.routing) return undefined;
-    const change = landed({ edits: [], by: SOMEBODY, before: last.analysis, beforePlan: last.plan }, after);
+    const change = landed(
+      { edits: [], by: makerAmong(hands.company), before: last.analysis, beforePlan: last.plan },
+      after,
+    );
     return change.ripple.figures.length + change.ripple.findings.length > 0 ? change : undefined;
   };
 

@@ -29,7 +29,7 @@ export function changeTitle(change: Change, at: Consequences, units: LengthUnit)
   const before = namesOf(change.beforePlan, routingBefore, units);
   const source = { change, before, now: namesOf(at.plan, at.routing, units), at, units };
   const [first, ...more] = change.edits;
-  if (!first) return 'The plan as it is';
+  if (!first) return 'The plan was changed';
   const words = capital(
     change.takenBack ? `${stepWords(first, source.now, at.plan.teeSets)} taken back` : editWords(first, source),
   );
