@@ -123,11 +123,17 @@ export function Drawing(props: DrawingProps) {
   );
 }
 
+/** Drags by the pointer on the drawing; a bead in the hand says its worst beside itself. */
+const ON_THE_DRAWING: ReadonlySet<NamedEdit['edit']> = new Set(['move part', 'move hole']);
+
 /** The worst gain and the worst loss of my drag in progress. */
-function useBadge({ change, mineInHand, plan, routing, reading: { units } }: DrawingProps): readonly BadgeLine[] {
+function useBadge(props: DrawingProps): readonly BadgeLine[] {
+  const { change, mineInHand, findingsShown, plan, routing } = props;
+  const { units } = props.reading;
+  const mine = mineInHand && findingsShown && (change?.edits ?? []).some(({ edit }) => ON_THE_DRAWING.has(edit));
   return useMemo(
-    () => (change?.state === 'in progress' && mineInHand ? toBadge(change, namesOf(plan, routing, units)) : []),
-    [change, mineInHand, plan, routing, units],
+    () => (change?.state === 'in progress' && mine ? toBadge(change, namesOf(plan, routing, units)) : []),
+    [change, mine, plan, routing, units],
   );
 }
 

@@ -1,6 +1,7 @@
 import type { CanvasPoint } from '@loopwright/model';
 import type { Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
+import { BadgeLines } from './BadgeLines.tsx';
 import type { BadgeLine } from './badge-view.ts';
 import type { CanvasSize } from './site-transform.ts';
 
@@ -21,11 +22,7 @@ function Beside({ lines, pointer, size }: PointerBadgeProps) {
   const down = at.y > size.height - 110 ? `calc(${at.y - 14}px - 100%)` : `${at.y + 18}px`;
   return (
     <ul className="badge" data-testid="badge" style={{ transform: `translate(${across}, ${down})` }}>
-      {lines.map((line) => (
-        <li key={line.tone + line.text} className={`badge__line badge__line--${line.tone}`}>
-          <span aria-hidden="true">{line.sign}</span> {line.text}
-        </li>
-      ))}
+      <BadgeLines lines={lines} />
     </ul>
   );
 }

@@ -1,4 +1,5 @@
 import type { RoundProps } from '../board/parts.ts';
+import { BadgeLines } from '../drawing/BadgeLines.tsx';
 import { BaseBead } from './BaseBead.tsx';
 import { Bead } from './Bead.tsx';
 import { BeadMenu } from './BeadMenu.tsx';
@@ -31,6 +32,11 @@ export function Round(props: RoundProps) {
       <div className="round__ghost" ref={round.ghost} aria-hidden="true" hidden={held?.by !== 'pointer'}>
         {heldBead?.kind === 'bead' && heldBead.bead.number}
         {held?.swapWith !== undefined && ` ⇄ ${round.names.number(held.swapWith)}`}
+        {round.worst.length > 0 && (
+          <ul className="badge round__worst">
+            <BadgeLines lines={round.worst} />
+          </ul>
+        )}
       </div>
       <p className="only-heard" aria-live="assertive">
         {round.announced}

@@ -1,6 +1,7 @@
 import type { HoleId, Routing } from '@loopwright/model';
 import { useMemo, useRef, useState } from 'react';
 import type { RoundProps } from '../board/parts.ts';
+import { toBadge } from '../drawing/badge-view.ts';
 import { namesOf } from '../reading/names.ts';
 import { useSteady } from '../reading/use-steady.ts';
 import type { BeadAction } from './BeadMenu.tsx';
@@ -36,6 +37,9 @@ export function useRound(props: RoundProps) {
   const onReach = (hole: HoleId) => select({ hole });
   const keys = useBeadKeys({ string, hand, namesIn, announce, onReach, onTakeOut });
 
+  const mine = change?.state === 'in progress' && !change.by && hand.held !== undefined && findingsShown;
+  const worst = useMemo(() => (mine && change ? toBadge(change, names) : NONE), [mine, change, names]);
+
   const onChoose = (hole: HoleId) => {
     if (drag.wasDragged()) return;
     select({ hole });
@@ -62,6 +66,8 @@ export function useRound(props: RoundProps) {
     string,
     ghost,
     held: hand.held,
+    /** What putting it down here would do at worst and at best. */
+    worst,
     selection,
     /** The bead that Tab reaches. */
     current: hand.held?.hole ?? selection.hole ?? first?.hole,

@@ -44,7 +44,7 @@ export function CardPanel({ plan, routing, analysis, reading, goTo }: DrawerProp
 function OnFoot({ round, unit }: { readonly round: CardRound; readonly unit: string }) {
   return (
     <dl className="facts">
-      <dt>Walks between holes, {round.total.name}</dt>
+      <dt>Walks, the base’s too, {round.total.name}</dt>
       <dd>
         {round.walked} {unit}
       </dd>
@@ -52,7 +52,7 @@ function OnFoot({ round, unit }: { readonly round: CardRound; readonly unit: str
       <dd>
         {round.onFoot} {unit}
       </dd>
-      <dt>Walking time, play left out</dt>
+      <dt>Walking time without the play</dt>
       <dd>{round.time}</dd>
       <dt>Climb</dt>
       <dd>no ground yet</dd>

@@ -21,14 +21,8 @@ export function CardTable({ view, goTo }: CardTableProps) {
             <th scope="col" className="table__words">
               hole
             </th>
-            <th scope="col">
-              par <span className="only-heard">for men</span>
-              <span aria-hidden="true">m</span>
-            </th>
-            <th scope="col">
-              par <span className="only-heard">for women</span>
-              <span aria-hidden="true">w</span>
-            </th>
+            <th scope="col">par, men</th>
+            <th scope="col">par, women</th>
             {view.columns.map(({ teeSet, name }) => (
               <th key={teeSet} scope="col">
                 {name}

@@ -20,11 +20,12 @@ export function LineTable({ view, unit }: { readonly view: LineView; readonly un
             <th scope="col" className="table__words">
               bends
             </th>
-            <th scope="col">left in</th>
+            <th scope="col">approach</th>
             <th scope="col" className="table__words">
               club
             </th>
-            <th scope="col">walk on</th>
+            <th scope="col">walk</th>
+            <th scope="col">back</th>
           </tr>
         </thead>
         <tbody>
@@ -33,7 +34,9 @@ export function LineTable({ view, unit }: { readonly view: LineView; readonly un
           ))}
         </tbody>
       </table>
-      <p className="small soft">Shots and clubs: the {view.player} of the tee set, on the level.</p>
+      <p className="small soft">
+        Shots and clubs: the {view.player} of the tee set, on the level. Back: walked against the next line of play.
+      </p>
     </WideTable>
   );
 }
@@ -46,10 +49,8 @@ const Line = memo(function Line({ row }: { readonly row: LineRow }) {
       <td className="table__words">{row.bends}</td>
       <td>{row.approach}</td>
       <td className="table__words">{row.club}</td>
-      <td>
-        {row.walk}
-        {row.back && <span className="soft"> ({row.back} back)</span>}
-      </td>
+      <td>{row.walk}</td>
+      <td className="soft">{row.back}</td>
     </tr>
   );
 }, saysTheSame);

@@ -43,7 +43,7 @@ const ChangeItem = memo(function ChangeItem({ view, goTo }: ChangeItemProps) {
         ) : (
           view.sentence
         )}
-        <span className="small soft">{view.below}</span>
+        {view.below && <span className="small soft">{view.below}</span>}
       </span>
       <b className={`change__tag change__tag--${view.mark}`}>{view.tag}</b>
     </li>

@@ -4,6 +4,7 @@ import type { Change, DrawerProps, GoTo } from '../../board/parts.ts';
 import { inkOf } from '../../board/people-inks.ts';
 import { unitSymbol } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
+import { FindingsHidden } from '../findings/FindingsHidden.tsx';
 import { ChangeList } from './ChangeList.tsx';
 import { changeTitle } from './change-title.ts';
 import { type ChangeLists, toChangeLists } from './change-view.ts';
@@ -13,12 +14,12 @@ import { TotalsTable } from './TotalsTable.tsx';
 import { toTotals } from './totals-view.ts';
 
 /** What the last change did, or what the drag in progress is doing. */
-export function WhatChanged({ plan, routing, analysis, reading, change, goTo }: DrawerProps) {
+export function WhatChanged({ plan, routing, analysis, reading, change, findingsShown, goTo }: DrawerProps) {
   const totals = useMemo(() => toTotals(routing, analysis, change, reading), [routing, analysis, change, reading]);
   return (
     <>
       {change ? (
-        <ChangeTold change={change} plan={plan} routing={routing} analysis={analysis} reading={reading} goTo={goTo} />
+        <ChangeTold {...{ change, plan, routing, analysis, reading, findingsShown, goTo }} />
       ) : (
         <p className="empty">
           <strong>Nothing has changed yet.</strong> Drag a tee, a turn point or a green: what it does to every other
@@ -31,11 +32,11 @@ export function WhatChanged({ plan, routing, analysis, reading, change, goTo }: 
   );
 }
 
-type ChangeToldProps = Pick<DrawerProps, 'plan' | 'routing' | 'analysis' | 'reading' | 'goTo'> & {
+type ChangeToldProps = Pick<DrawerProps, 'plan' | 'routing' | 'analysis' | 'reading' | 'findingsShown' | 'goTo'> & {
   readonly change: Change;
 };
 
-function ChangeTold({ change, plan, routing, analysis, reading, goTo }: ChangeToldProps) {
+function ChangeTold({ change, plan, routing, analysis, reading, findingsShown, goTo }: ChangeToldProps) {
   const names = useMemo(() => namesOf(plan, routing, reading.units), [plan, routing, reading.units]);
   const title = useMemo(
     () => changeTitle(change, { plan, routing, analysis }, reading.units),
@@ -51,7 +52,7 @@ function ChangeTold({ change, plan, routing, analysis, reading, goTo }: ChangeTo
           <Who change={change} />
         </p>
       </header>
-      <Lists lists={lists} goTo={goTo} />
+      {findingsShown ? <Lists lists={lists} goTo={goTo} /> : <FindingsHidden />}
       <FiguresTable rows={figures} unit={unitSymbol(reading.units)} />
     </>
   );

@@ -38,6 +38,7 @@ export function figureChangeWords(
 
 function measuredWords(finding: Finding, names: Wording): string {
   const { code, measured, limit, unit } = finding;
+  if (unit === 'crossings' && measured === 1) return '';
   if (WHETHER_AT_ALL.has(code) || (unit === 'm' && measured < NOUGHT)) return figuresOf(finding, names);
   return `${figureWords(measured, unit, names)}, limit ${figureWords(limit, unit, names)}`;
 }

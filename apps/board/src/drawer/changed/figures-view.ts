@@ -30,7 +30,7 @@ export function toFigureRows(change: Change, names: Names, reading: Reading): re
 const FIGURE_WORDS: Readonly<Record<FigureChange['figure'], string>> = {
   length: ', length',
   par: ', par',
-  approach: ', left in',
+  approach: ', approach',
   bearing: ', plays',
   walk: '',
   'walk-back': ', walked back',

@@ -5,6 +5,7 @@ import { namesOf } from '../../reading/names.ts';
 import { useSteady } from '../../reading/use-steady.ts';
 import { Choices } from '../../style/Choices.tsx';
 import { FindingItem } from './FindingItem.tsx';
+import { FindingsHidden } from './FindingsHidden.tsx';
 import { type FindingView, toFindingViews } from './findings-view.ts';
 import { countWords, type FindingGrouping, type FindingOrder, groupFindings } from './group-findings.ts';
 
@@ -15,11 +16,15 @@ const GROUPINGS = [
 ] as const;
 const ORDERS = [
   { key: 'listed', words: 'playing order' },
-  { key: 'furthest', words: 'furthest past' },
+  { key: 'furthest', words: 'worst first' },
 ] as const;
 
 /** Everything the analysis noticed: grouped, sorted, each a way to its place and to a decision. */
-export function FindingsPanel({ plan, routing, analysis, reading, selection, select, goTo, edit }: DrawerProps) {
+export function FindingsPanel(props: DrawerProps) {
+  return props.findingsShown ? <FindingsShown {...props} /> : <FindingsHidden />;
+}
+
+function FindingsShown({ plan, routing, analysis, reading, selection, select, goTo, edit }: DrawerProps) {
   const [grouping, setGrouping] = useState<FindingGrouping>('severity');
   const [order, setOrder] = useState<FindingOrder>('listed');
   const views = useMemo(
