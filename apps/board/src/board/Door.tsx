@@ -68,11 +68,11 @@ export function Closed({ words, onDraft }: ClosedProps) {
       <p>{words}</p>
       <p className="row">
         {onDraft && (
-          <Button className="button" onPress={onDraft}>
+          <Button className="button button--main" onPress={onDraft}>
             Download the draft
           </Button>
         )}
-        <Button className="button button--main" onPress={() => window.location.reload()}>
+        <Button className={onDraft ? 'button' : 'button button--main'} onPress={() => window.location.reload()}>
           Reload the page
         </Button>
       </p>

@@ -22,6 +22,9 @@ interface Shown extends Consequences {
 
 const NONE: readonly never[] = [];
 
+/** Pixels per metre below which a course is a thumbnail: signs would only lie on each other. */
+const SIGNS_FROM = 0.1;
+
 export type DrawingModel = ReturnType<typeof useDrawingModel>;
 
 /** Everything the drawing draws, made from what the frame holds; what did not change keeps its identity. */
@@ -44,10 +47,8 @@ export function useDrawingModel(shown: Shown) {
   const symbols = useMemo(() => plan.site.bases.map(({ apron }) => apron), [plan.site.bases]);
   const holes = makers.holes(routing, analysis);
   const walks = makers.walks(analysis);
-  const findings = useMemo(
-    () => (shown.findingsShown ? makers.findings(analysis) : NONE),
-    [analysis, shown.findingsShown, makers],
-  );
+  const signsShown = shown.findingsShown && scale >= SIGNS_FROM;
+  const findings = useMemo(() => (signsShown ? makers.findings(analysis) : NONE), [analysis, signsShown, makers]);
   const labels = useMemo(
     () => keepSteady(lastLabels.current, layLabels(holes, findings, features, symbols, scale), scale),
     [holes, findings, features, symbols, scale],

@@ -7,12 +7,8 @@ export interface SavedWords {
   readonly tone: 'calm' | 'busy' | 'alarm';
 }
 
-/**
- * The saved state in truthful words.
- *
- * @param closedWords  what a permanent close code means, from the protocol
- */
-export function savedWords(saved: SavedState, closedWords: (code: number) => string): SavedWords {
+/** The saved state in truthful words, short enough for the head; why a board was closed is told over it. */
+export function savedWords(saved: SavedState): SavedWords {
   switch (saved.kind) {
     case 'joining':
       return { mark: '…', words: 'joining the board', tone: 'busy' };
@@ -23,7 +19,7 @@ export function savedWords(saved: SavedState, closedWords: (code: number) => str
     case 'offline':
       return { mark: '!', words: offlineWords(saved), tone: 'alarm' };
     case 'closed':
-      return { mark: '!', words: closedWords(saved.code), tone: 'alarm' };
+      return { mark: '!', words: 'closed: nothing more is saved', tone: 'alarm' };
   }
 }
 

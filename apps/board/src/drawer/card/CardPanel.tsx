@@ -44,7 +44,7 @@ export function CardPanel({ plan, routing, analysis, reading, goTo }: DrawerProp
 function OnFoot({ round, unit }: { readonly round: CardRound; readonly unit: string }) {
   return (
     <dl className="facts">
-      <dt>Walks, the base’s too, {round.total.name}</dt>
+      <dt>Walks in all, {round.total.name}</dt>
       <dd>
         {round.walked} {unit}
       </dd>
