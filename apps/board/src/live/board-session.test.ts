@@ -128,6 +128,10 @@ function openTest() {
   const { document, written, write } = fakeDocument();
   const { connection, said, arrive } = fakeConnection();
   const pictures: (() => void)[] = [];
+  const before = (work: () => void) => {
+    pictures.push(work);
+    return () => pictures.splice(pictures.indexOf(work), 1);
+  };
   let compared = 0;
   const still: Ripple = { figures: [], findings: [] };
   const session = openBoardSession({
@@ -138,10 +142,7 @@ function openTest() {
       compared += 1;
       return still;
     },
-    beforeNextPicture: (work) => {
-      pictures.push(work);
-      return () => pictures.splice(pictures.indexOf(work), 1);
-    },
+    clock: { soon: before, later: before },
   });
   const picture = () => {
     for (const work of pictures.splice(0)) work();
@@ -218,14 +219,26 @@ test('my own drag comes before anybody else’s, and theirs is in both sides of 
 });
 
 test('pointers that move do not make the plan be worked out again', () => {
-  const { session, arrive, pictures } = openTest();
-  const roster = session.roster.get();
+  const { session, arrive, picture } = openTest();
+  const [roster, frame] = [session.roster.get(), session.frame.get()];
   arrive([{ ...jo(), pointer: { x: 1, y: 2 } }]);
+  picture();
   const here = session.roster.get();
   expect(here).not.toBe(roster);
   arrive([{ ...jo(), pointer: { x: 5, y: 2 } }]);
+  picture();
+  expect(session.people.get()[0]?.pointer).toEqual({ x: 5, y: 2 });
   expect(session.roster.get()).toBe(here);
-  expect(pictures).toHaveLength(0);
+  expect(session.frame.get()).toBe(frame);
+});
+
+test('many words of others within one picture are worked out once', () => {
+  const { session, arrive, picture, pictures, compared } = openTest();
+  for (let y = 200; y < 240; y++) arrive([jo(moveGreen({ x: 0, y }))]);
+  expect(pictures).toHaveLength(1);
+  picture();
+  expect(compared()).toBe(1);
+  expect(measured(session.frame.get()?.analysis)).toBe(239);
 });
 
 test('the others see pointer, selection and drag together', () => {

@@ -5,7 +5,6 @@ import type {
   Person,
   PlanDocument,
   SavedState,
-  Stop,
   UndoResult,
 } from '@loopwright/document';
 import type { Plan, RoutingId, SitePoint } from '@loopwright/model';
@@ -14,6 +13,7 @@ import { followDocument } from './follow-document.ts';
 import type { Frame } from './frame.ts';
 import { landingFrom } from './landing.ts';
 import { followOthers } from './others.ts';
+import type { PictureClock } from './picture-clock.ts';
 import { openPictures } from './pictures.ts';
 import type { ReckonerParts } from './reckoner.ts';
 import { openSlot, type Watched } from './slot.ts';
@@ -28,8 +28,7 @@ export type Notice =
 export interface SessionParts extends ReckonerParts {
   readonly plan: PlanDocument;
   readonly connection: Pick<Connection, 'presence' | 'saved' | 'onSaved'>;
-  /** Does the work once, before the next picture is shown. */
-  readonly beforeNextPicture: (work: () => void) => Stop;
+  readonly clock: PictureClock;
 }
 
 /** One board on one page: document, presence and analysis joined. Views subscribe to the slot they show. */
@@ -127,7 +126,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     sayLocked: () => notice.set({ kind: 'locked' }),
     dismissNotice: () => notice.set(undefined),
     close: () => {
-      for (const stop of [others.stop, written.stop, stopSaved, pictures.stop]) stop();
+      for (const stop of [written.stop, stopSaved, pictures.stop]) stop();
     },
   };
 }

@@ -1,7 +1,9 @@
 import { compareAnalyses, openAnalysis, steadyRipple } from '@loopwright/analysis';
 import { openPlan } from '@loopwright/document';
 import { connect } from '@loopwright/document/client';
+import type { Plan } from '@loopwright/model';
 import type { EnterAnswer } from '@loopwright/protocol';
+import { Util } from 'konva/lib/Util.js';
 import { type BoardSession, openBoardSession } from './board-session.ts';
 import { openPictureClock } from './picture-clock.ts';
 import type { CompareStates } from './reckoner.ts';
@@ -10,10 +12,20 @@ import type { CompareStates } from './reckoner.ts';
 export const compareSteadily: CompareStates = (before, after, shown) =>
   steadyRipple(shown, compareAnalyses(before, after));
 
+/**
+ * An animation frame whose work is on the canvas in the same picture. Konva draws in a frame of its own, asked for at
+ * the first change: too late for the picture when the change is made within a frame. So it is asked for beforehand.
+ */
+function frameWithCanvas(work: () => void): number {
+  const handle = requestAnimationFrame(work);
+  Util.requestAnimFrame(() => undefined);
+  return handle;
+}
+
 export interface LiveBoard {
   readonly session: BoardSession;
-  /** The server closed for good; the draft holds what it did not take. */
-  onClosed(listener: (code: number, draft: Uint8Array | undefined) => void): () => void;
+  /** The server closed for good; the draft is the plan with what it did not take. */
+  onClosed(listener: (code: number, draft: Plan | undefined) => void): () => void;
   close(): void;
 }
 
@@ -28,11 +40,15 @@ export function openLiveBoard(entered: EnterAnswer, address: Location): LiveBoar
     epoch: entered.epoch,
     keepOffline: 'indexedDB' in globalThis,
   });
-  const beforeNextPicture = openPictureClock(window);
-  const session = openBoardSession({ plan, connection, openAnalysis, compare: compareSteadily, beforeNextPicture });
+  const clock = openPictureClock({
+    requestAnimationFrame: frameWithCanvas,
+    // A method of the window: it does not work on another object.
+    cancelAnimationFrame: (handle) => cancelAnimationFrame(handle),
+  });
+  const session = openBoardSession({ plan, connection, openAnalysis, compare: compareSteadily, clock });
   return {
     session,
-    onClosed: connection.onClosed,
+    onClosed: (listener) => connection.onClosed((code, draft) => listener(code, draft && plan.read())),
     close: () => {
       session.close();
       connection.close();

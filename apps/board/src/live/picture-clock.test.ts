@@ -19,7 +19,7 @@ function fakeClock() {
 
 test('the first work after a picture is done before the next; more waits for it', async () => {
   const { clock, picture } = fakeClock();
-  const before = openPictureClock(clock);
+  const { soon: before } = openPictureClock(clock);
   const did: string[] = [];
   before(() => did.push('first'));
   expect(did).toEqual([]);
@@ -36,11 +36,23 @@ test('the first work after a picture is done before the next; more waits for it'
 
 test('work that was called off is not done', async () => {
   const { clock, picture } = fakeClock();
-  const before = openPictureClock(clock);
+  const { soon: before } = openPictureClock(clock);
   const did: string[] = [];
   before(() => did.push('first'))();
   await Promise.resolve();
   before(() => did.push('second'))();
   picture();
   expect(did).toEqual([]);
+});
+
+test('what comes in between two pictures waits for the next one', async () => {
+  const { clock, picture } = fakeClock();
+  const { later } = openPictureClock(clock);
+  const did: string[] = [];
+  later(() => did.push('first'));
+  later(() => did.push('second'))();
+  await Promise.resolve();
+  expect(did).toEqual([]);
+  picture();
+  expect(did).toEqual(['first']);
 });

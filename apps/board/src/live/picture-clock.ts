@@ -6,20 +6,26 @@ export interface Clock {
   cancelAnimationFrame(handle: number): void;
 }
 
-/**
- * Does work at most once for each picture the browser shows, as early as it can.
- *
- * The first piece of work after a picture runs as soon as the event that asked for it is over: browsers deliver the
- * pointer just before they draw, so what follows from a move is in the same picture, canvas and figures together.
- * Further work waits for that picture.
- */
-export function openPictureClock(clock: Clock): (work: () => void) => Stop {
+/** Does work at most once for each picture the browser shows. */
+export interface PictureClock {
+  /**
+   * As early as it can: the first piece of work after a picture runs as soon as the event that asked for it is over.
+   * Browsers deliver the pointer just before they draw, so what follows from a move is in the same picture. Further
+   * work waits for that picture.
+   */
+  readonly soon: (work: () => void) => Stop;
+  /** When the picture is drawn: what comes in between two pictures, however often, is worked out once. */
+  readonly later: (work: () => void) => Stop;
+}
+
+export function openPictureClock(clock: Clock): PictureClock {
   let done = false;
-  return (work) => {
-    if (done) {
-      const handle = clock.requestAnimationFrame(work);
-      return () => clock.cancelAnimationFrame(handle);
-    }
+  const later = (work: () => void) => {
+    const handle = clock.requestAnimationFrame(work);
+    return () => clock.cancelAnimationFrame(handle);
+  };
+  const soon = (work: () => void) => {
+    if (done) return later(work);
     done = true;
     clock.requestAnimationFrame(() => {
       done = false;
@@ -32,4 +38,5 @@ export function openPictureClock(clock: Clock): (work: () => void) => Stop {
       wanted = false;
     };
   };
+  return { soon, later };
 }

@@ -4,15 +4,16 @@ import type { Written } from './follow-document.ts';
 import type { Frame } from './frame.ts';
 import type { Landing } from './landing.ts';
 import type { Others } from './others.ts';
+import type { PictureClock } from './picture-clock.ts';
 import { openReckoner, type ReckonerParts } from './reckoner.ts';
 import { openSlot, type Watched } from './slot.ts';
 
 interface PicturesParts extends ReckonerParts {
-  readonly beforeNextPicture: (work: () => void) => Stop;
+  readonly clock: PictureClock;
 }
 
 interface Sources {
-  readonly others: Pick<Others, 'drags' | 'roster'>;
+  readonly others: Pick<Others, 'drags' | 'roster' | 'onNews' | 'takeIn'>;
   readonly written: Pick<Written, 'revision'>;
   readonly saved: Watched<SavedState>;
 }
@@ -36,39 +37,62 @@ export function openPictures(parts: PicturesParts, { others, written, saved }: S
   let routing: RoutingId | undefined;
   let landing: Landing | undefined;
   let joined = false;
-  let cancel: Stop | undefined;
+  let isDue = true;
+  let shownRevision = written.revision.get();
+  let waiting: { readonly when: keyof PictureClock; readonly cancel: Stop } | undefined;
+
   const reckonNow = () => {
-    cancel = undefined;
-    const company = others.roster.get();
-    const revision = written.revision.get();
-    const hands = { mine, others: others.drags.get(), company, routing, revision, landing, joined };
+    isDue = false;
+    shownRevision = written.revision.get();
+    const [drags, company, revision] = [others.drags.get(), others.roster.get(), shownRevision];
+    const hands = { mine, others: drags, company, routing, revision, landing, joined };
     landing = undefined;
     joined = saved.get().kind !== 'joining';
     frame.set(reckon(hands));
   };
-  const schedule = () => {
-    cancel ??= parts.beforeNextPicture(reckonNow);
+  const schedule = (when: keyof PictureClock) => {
+    if (waiting?.when === 'soon' || waiting?.when === when) return;
+    waiting?.cancel();
+    waiting = { when, cancel: parts.clock[when](makePicture) };
   };
-  const stops = [written.revision.onChange(schedule), others.drags.onChange(schedule)];
+  const makePicture = () => {
+    waiting = undefined;
+    // A drag that was just written must not be laid over the plan as it was some ticks ago.
+    const left = others.takeIn(written.revision.get() === shownRevision ? 'some' : 'all');
+    if (isDue) reckonNow();
+    if (left === 'more waits') schedule('later');
+  };
+  const due = (when: keyof PictureClock) => {
+    isDue = true;
+    schedule(when);
+  };
+  const markDue = () => {
+    isDue = true;
+  };
+  const stops = [
+    written.revision.onChange(() => due('later')),
+    others.onNews(() => schedule('later')),
+    others.drags.onChange(markDue),
+  ];
   reckonNow();
   return {
     frame,
     stop: () => {
       for (const stop of stops) stop();
-      cancel?.();
+      waiting?.cancel();
     },
     hold: (drag) => {
       mine = drag;
-      schedule();
+      due('soon');
     },
     held: () => mine,
     land: (next) => {
       landing = next;
-      schedule();
+      due('soon');
     },
     show: (id) => {
       routing = id;
-      schedule();
+      due('soon');
     },
   };
 }
