@@ -1,3 +1,4 @@
+import { isFields } from '@loopwright/model';
 import { LIMITS } from '@loopwright/protocol';
 import type { Clock, Person, Stop } from '../contract.ts';
 import { isSameValue } from '../plain-value.ts';
@@ -13,8 +14,11 @@ export interface Listener {
 }
 
 interface Heard {
-  readonly person: Person;
+  /** As it came in. */
+  readonly word: unknown;
   readonly at: number;
+  /** Read when somebody asks who is here: of many words between two pictures the newest alone costs a reading. */
+  readonly person: Person | 'nobody' | 'unread';
 }
 
 /** A person without the drag whose ticks stopped. */
@@ -34,39 +38,62 @@ function keepSame(before: Person | undefined, after: Person): Person {
 export function openListener(clock: Clock, onChange: () => void): Listener {
   const heard = new Map<number, Heard>();
   let shown: readonly Person[] = [];
+  let isStale = false;
   let expiry: Stop | undefined;
 
   const isOver = ({ at }: Heard) => clock.now() - at >= LIMITS.dragForgottenAfter;
-  const watchExpiry = () => {
-    expiry?.();
-    const running = [...heard.values()].filter((one) => one.person.drag && !isOver(one));
-    const first = Math.min(...running.map(({ at }) => at));
-    expiry = running.length > 0 ? clock.after(first + LIMITS.dragForgottenAfter - clock.now(), showAgain) : undefined;
-  };
-  const showAgain = () => {
-    const before = new Map(shown.map((person) => [person.client, person]));
-    const next = [...heard.values()]
-      .map((one) => (one.person.drag && isOver(one) ? withoutDrag(one.person) : one.person))
-      .map((person) => keepSame(before.get(person.client), person))
-      .sort((a, b) => a.client - b.client);
-    watchExpiry();
-    if (next.length === shown.length && next.every((person, index) => person === shown[index])) return;
-    shown = next;
+  const change = () => {
+    isStale = true;
     onChange();
   };
+  const watchExpiry = () => {
+    const running = [...heard.values()].filter((one) => hasDrag(one) && !isOver(one));
+    if (expiry !== undefined || running.length === 0) return;
+    const first = Math.min(...running.map(({ at }) => at));
+    expiry = clock.after(first + LIMITS.dragForgottenAfter - clock.now(), lookForExpired);
+  };
+  const lookForExpired = () => {
+    expiry = undefined;
+    if ([...heard.values()].some((one) => hasDrag(one) && isOver(one))) change();
+    watchExpiry();
+  };
+  const read = () => {
+    isStale = false;
+    const before = new Map(shown.map((person) => [person.client, person]));
+    const next: Person[] = [];
+    for (const [client, one] of heard) {
+      const person = one.person === 'unread' ? (parsePerson(client, one.word) ?? 'nobody') : one.person;
+      heard.set(client, { ...one, person });
+      if (person === 'nobody') continue;
+      next.push(keepSame(before.get(client), person.drag && isOver(one) ? withoutDrag(person) : person));
+    }
+    next.sort((a, b) => a.client - b.client);
+    const isSame = next.length === shown.length && next.every((person, index) => person === shown[index]);
+    if (!isSame) shown = next;
+  };
   return {
-    hear(client, state) {
-      const person = parsePerson(client, state);
-      if (person) heard.set(client, { person, at: clock.now() });
-      else heard.delete(client);
-      showAgain();
+    hear(client, word) {
+      const was = heard.get(client);
+      const isRepeat = was !== undefined && isSameValue(was.word, word);
+      const isForgotten = was !== undefined && isOver(was);
+      heard.set(client, { word, at: clock.now(), person: isRepeat ? was.person : 'unread' });
+      if (expiry === undefined) watchExpiry();
+      if (!isRepeat || isForgotten) change();
     },
     left(client) {
-      if (heard.delete(client)) showAgain();
+      if (heard.delete(client)) change();
     },
-    others: () => shown,
+    others() {
+      if (isStale) read();
+      return shown;
+    },
     close() {
       expiry?.();
     },
   };
+}
+
+/** Whether a word speaks of a drag at all, readable or not. */
+function hasDrag({ word }: Heard): boolean {
+  return isFields(word) && word.drag !== undefined;
 }
