@@ -4,6 +4,7 @@ import type { FeatureView } from './feature-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { type Label, placeLabels } from './label-placement.ts';
 import { keepSteady, layLabels } from './labels.ts';
+import { openLabels } from './open-labels.ts';
 
 const label = (id: string, places: Label['places'], when: Label['when'] = 'always'): Label => ({
   id,
@@ -93,4 +94,14 @@ test('a sign stands beside the green it is about, and never on a number', () => 
   // Half a sign is 8 px: clear of 12 m of green at 1 px a metre, and of a disc of 11.5 px.
   expect(away('at the green', green.at)).toBeGreaterThanOrEqual(12 + 8);
   expect(away('at the number', numbers.get('1') ?? { x: 99, y: 99 })).toBeGreaterThanOrEqual(11.5 + 8);
+});
+
+test('while somebody drags, names stay where they stand; at rest they make room again', () => {
+  const labelsOf = openLabels();
+  const over = { holes: [hole('1', wood.labelAt.x)], findings: [], features: [wood], symbols: [], scale: 1 };
+  const before = labelsOf({ ...over, holes: [hole('1', 5000)] }, 'at rest');
+  const during = labelsOf(over, 'dragging');
+  expect(during.names).toBe(before.names);
+  expect(during.numbers).not.toEqual(before.numbers);
+  expect(labelsOf(over, 'at rest').names).not.toEqual(before.names);
 });

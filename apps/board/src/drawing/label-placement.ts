@@ -30,6 +30,11 @@ function boxAt(label: Label, at: CanvasPoint): Taken {
 const overlap = (a: Taken, b: Taken): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
+function isFree(box: Taken, taken: readonly Taken[]): boolean {
+  for (const other of taken) if (overlap(other, box)) return false;
+  return true;
+}
+
 /**
  * Chooses a place for each label so that none covers one listed before it: hole numbers first, then signs, then names.
  *
@@ -39,7 +44,7 @@ export function placeLabels(labels: readonly Label[]): ReadonlyMap<string, Canva
   const placed = new Map<string, CanvasPoint>();
   const taken: Taken[] = [];
   for (const label of labels) {
-    const free = label.places.find((at) => !taken.some((box) => overlap(box, boxAt(label, at))));
+    const free = label.places.find((at) => isFree(boxAt(label, at), taken));
     const at = free ?? (label.when === 'always' ? leastCovering(label, taken) : undefined);
     if (!at) continue;
     placed.set(label.id, at);

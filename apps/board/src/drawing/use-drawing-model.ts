@@ -1,13 +1,13 @@
 import type { NamedEdit } from '@loopwright/document';
 import type { HoleId, SitePoint, TeeSetId } from '@loopwright/model';
-import { useMemo, useRef } from 'react';
+import { useMemo } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
 import type { Targets } from '../tools/hit.ts';
 import { featureViews } from './feature-view.ts';
 import { openFindingViews } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
-import { keepSteady, type Labels, layLabels } from './labels.ts';
+import { openLabels } from './open-labels.ts';
 import { openSteadyList } from './steady-list.ts';
 import { openWalkViews, type WalkView } from './walk-view.ts';
 
@@ -42,18 +42,18 @@ export function useDrawingModel(shown: Shown) {
     }),
     [],
   );
-  const lastLabels = useRef<Labels>(undefined);
+  const labelsOf = useMemo(openLabels, []);
   const features = useMemo(() => featureViews(plan.site.features), [plan.site.features]);
   const symbols = useMemo(() => plan.site.bases.map(({ apron }) => apron), [plan.site.bases]);
   const holes = makers.holes(routing, analysis);
   const walks = makers.walks(analysis);
   const signsShown = shown.findingsShown && scale >= SIGNS_FROM;
   const findings = useMemo(() => (signsShown ? makers.findings(analysis) : NONE), [analysis, signsShown, makers]);
+  const hands = drags.length > 0 ? 'dragging' : 'at rest';
   const labels = useMemo(
-    () => keepSteady(lastLabels.current, layLabels(holes, findings, features, symbols, scale), scale),
-    [holes, findings, features, symbols, scale],
+    () => labelsOf({ holes, findings, features, symbols, scale }, hands),
+    [labelsOf, holes, findings, features, symbols, scale, hands],
   );
-  lastLabels.current = labels;
 
   const moving = useMemo(() => holesOf(drags, routing.id), [drags, routing.id]);
   const isMoving = ({ id }: HoleView) => moving.has(id);
