@@ -62,8 +62,9 @@ export async function showPage(context: BrowserContext, directory: string): Prom
   await context.route('**/b/*', (route) =>
     route.fulfill({ body: readFileSync(join(directory, 'index.html')), contentType: 'text/html' }),
   );
-  await context.route(/\/assets\/.*\.js$/, (route) => {
-    const body = readFileSync(join(directory, new URL(route.request().url()).pathname));
-    return route.fulfill({ body, contentType: 'text/javascript' });
+  await context.route(/\/assets\/.*\.(js|css)$/, (route) => {
+    const { pathname } = new URL(route.request().url());
+    const contentType = pathname.endsWith('.css') ? 'text/css' : 'text/javascript';
+    return route.fulfill({ body: readFileSync(join(directory, pathname)), contentType });
   });
 }

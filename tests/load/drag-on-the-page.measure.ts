@@ -53,13 +53,17 @@ async function dragFrames(page: Page): Promise<readonly number[]> {
   const start = await pixelOf(page, GREEN);
   await page.mouse.move(start.x, start.y);
   await page.mouse.down();
+  const session = await page.context().newCDPSession(page);
   await browser.startTracing(page, { categories: TRACED });
   for (let step = 1; step <= STEPS; step++) {
     const angle = (step / STEPS) * 4 * Math.PI;
-    // Answered once the page has taken the move in: browsers hand moves over just before a picture.
-    await page.mouse.move(start.x + 40 * Math.sin(angle), start.y + 40 * (1 - Math.cos(angle)));
+    const [x, y] = [start.x + 40 * Math.sin(angle), start.y + 40 * (1 - Math.cos(angle))];
+    // Straight to the browser, whose answer comes once the page has taken the move in, which is once a picture: the
+    // library's own mouse runs scripts of its own in the page.
+    await session.send('Input.dispatchMouseEvent', { type: 'mouseMoved', x, y, button: 'left', buttons: 1 });
   }
   const pictures = scriptOfMoves(await browser.stopTracing());
+  await session.detach();
   await page.keyboard.press('Escape');
   await page.mouse.up();
   return pictures.slice(10);
