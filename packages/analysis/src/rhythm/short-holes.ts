@@ -17,6 +17,8 @@ export function checkShortHoles({ holes, settings }: RoundRhythm): readonly Find
     if (!next || between > tier.limit) return [];
     if (between === 0 && hole.par === 3 && next.par === 3) return [];
     const noticed = { code: 'short-holes-close', holes: [hole.id, next.id], measured: between, tier } as const;
-    return [roundFinding({ ...noticed, unit: 'holes', worse: 'less' })];
+    // A long par 3 is no short hole to a reader: two par 3s are called that.
+    const detail = hole.par === 3 && next.par === 3 ? { pars: '3' } : {};
+    return [roundFinding({ ...noticed, unit: 'holes', worse: 'less', detail })];
   });
 }

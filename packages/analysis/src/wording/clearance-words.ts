@@ -7,6 +7,7 @@ import {
   hole,
   holes,
   limit,
+  limitThere,
   offLine,
   type ReaderNames,
   type Wording,
@@ -17,7 +18,7 @@ const inFan = (title: string, what: string): Wording => ({
   who: (finding, names) => `${what} ${hole(finding, 1, names)}`,
   does: (finding, names) => `lies in the shot fan of ${hole(finding, 0, names)}`,
   says: (finding, names) =>
-    `${offLine(finding, names)} of the ${shotOf(finding)}, ${detailLength(finding, 'ahead', names)} ahead; the limit there is ${names.length(finding.limit)}`,
+    `${offLine(finding, names)} of the ${shotOf(finding)}, ${detailLength(finding, 'ahead', names)} ahead; ${limitThere(finding, names)}`,
 });
 
 const inCorridor = (title: string, what: string): Wording => ({

@@ -54,11 +54,12 @@ export const RHYTHM_WORDS = {
   'short-holes-close': {
     title: 'Short holes close together',
     who: holes,
-    does: () => 'are short and come close together',
-    says: (finding) =>
-      finding.measured === 0
-        ? 'one straight after the other'
-        : `${finding.measured} hole${finding.measured === 1 ? '' : 's'} between`,
+    does: (finding) =>
+      detail(finding, 'pars') === '3' ? 'are par 3s that come close together' : 'are short and come close together',
+    says: (finding) => {
+      if (finding.measured === 0) return 'one straight after the other';
+      return finding.measured === 1 ? 'one hole between' : `${finding.measured} holes between`;
+    },
   },
   'same-club-par-threes': {
     title: 'Same club into par 3s',

@@ -57,12 +57,55 @@ test('a sentence says what lies where, by how much, and the limit', () => {
 test.each([
   ['tee-in-fan', 'on the line of the approach'],
   ['landing-line', 'touching; the limit is'],
-  ['public-beside-line', 'no distance between them; the limit is'],
+  ['public-beside-line', 'no distance between them; the limit there is'],
   ['edge-green', 'right at it; the limit is'],
 ])('%s at no distance is said in words, not as nought metres away', (code, words) => {
   const sentence = sentenceOf(finding(code, { measured: 0, detail: { shot: 'approach', ahead: 120 } }), NAMES);
   expect(sentence).toContain(words);
   expect(sentence).not.toMatch(/\b0 m\b/);
+});
+
+test('a measure that reads like its limit is said to be just beyond it', () => {
+  const alongside = finding('holes-alongside', {
+    measured: 54.7,
+    limit: 55,
+    detail: { play: 'opposed', stretch: 320 },
+  });
+  expect(sentenceOf(alongside, NAMES)).toBe(
+    '4 and 6 run close alongside, played towards each other: 55 m between their lines for 320 m; just under the limit.',
+  );
+  const walk = finding('long-walk', { measured: 135.2, limit: 135, worse: 'more' });
+  expect(sentenceOf(walk, NAMES)).toBe('Walk 4 → 6 is long: 135 m; just over the limit.');
+  const fan = finding('tee-in-fan', { measured: 29.9, limit: 30, detail: { shot: 'approach', ahead: 160 } });
+  expect(sentenceOf(fan, NAMES)).toContain('160 m ahead; just under the limit there.');
+});
+
+test.each([
+  [
+    { measured: -10.4, limit: -10, detail: { tolerance: 10 } },
+    '10 m outside; nothing may lie outside, with 10 m allowed',
+  ],
+  [{ measured: 3, limit: 5, detail: { tolerance: 10 } }, '3 m inside; the limit is 15 m, with 10 m allowed'],
+  [{ measured: -4, limit: 0 }, '4 m outside; nothing may lie outside.'],
+  [{ measured: 12, limit: 15 }, '12 m inside; the limit is 15 m.'],
+])('beside the boundary no limit reads as less than nothing: %j', (rest, words) => {
+  expect(sentenceOf(finding('edge-line', rest), NAMES)).toContain(words);
+});
+
+test.each([
+  ['Round', 'one such run in the round.'],
+  ['', 'one such run in the round.'],
+  ['Blue + Red', 'one such run in Blue + Red.'],
+])('a round called "%s" is spoken of as: %s', (round, words) => {
+  const run = finding('runs-one-way', { measured: 1, unit: 'holes', detail: { round } });
+  expect(sentenceOf(run, NAMES)).toContain(words);
+});
+
+test('par 3s near each other are called that, however long; water is crossed once or more', () => {
+  const near = finding('short-holes-close', { measured: 1, unit: 'holes', detail: { pars: '3' } });
+  expect(sentenceOf(near, NAMES)).toBe('4 and 6 are par 3s that come close together: one hole between.');
+  const wet = finding('walk-crosses-water', { measured: 2, unit: 'crossings', worse: 'more' });
+  expect(sentenceOf(wet, NAMES)).toBe('Walk 4 → 6 crosses the mere: 2 times; bridges are needed.');
 });
 
 test('what is stated is said to be stated, and still to be checked', () => {

@@ -1,5 +1,15 @@
 import type { Finding } from '../figures.ts';
-import { awayWords, detail, detailLength, hole, limit, offLine, type ReaderNames, type Wording } from './words.ts';
+import {
+  awayWords,
+  detail,
+  detailLength,
+  hole,
+  limit,
+  limitThere,
+  offLine,
+  type ReaderNames,
+  type Wording,
+} from './words.ts';
 
 const feature = (finding: Finding, names: ReaderNames, place = 0): string => {
   const id = finding.features[place];
@@ -17,11 +27,18 @@ const edge = (title: string, what: string): Wording => ({
       finding.measured < 0 ? 'outside' : 'inside',
       'right at it',
     );
-    const tolerance = detailLength(finding, 'tolerance', names);
-    const allowed = tolerance === '' ? '' : `, with ${tolerance} allowed for the drawn line`;
-    return `${off}; ${limit(finding, names)}${allowed}`;
+    return `${off}; ${edgeLimit(finding, names)}`;
   },
 });
+
+/** What is allowed for the drawn line is taken off the limit, which may so come to lie below 0: both are told apart. */
+function edgeLimit(finding: Finding, names: ReaderNames): string {
+  const { tolerance } = finding.detail;
+  if (typeof tolerance !== 'number') return finding.limit === 0 ? 'nothing may lie outside' : limit(finding, names);
+  const asked = finding.limit + tolerance;
+  const said = asked <= 0 ? 'nothing may lie outside' : `the limit is ${names.length(asked)}`;
+  return `${said}, with ${names.length(tolerance)} allowed for the drawn line`;
+}
 
 const onFeature = (title: string, what: string, may: string): Wording => ({
   title,
@@ -52,7 +69,7 @@ export const SITE_WORDS = {
       return `${lies} the line of play of ${hole(finding, 0, names)}`;
     },
     says: (finding, names) =>
-      `${awayWords(finding.measured, names, 'away', 'no distance between them')}; ${limit(finding, names)} there${others(finding)}`,
+      `${awayWords(finding.measured, names, 'away', 'no distance between them')}; ${limitThere(finding, names)}${others(finding)}`,
   },
   'public-in-fan': {
     title: 'Public ground in a shot fan',

@@ -48,10 +48,13 @@ export const WALK_WORDS = {
     'Walk over the practice range',
     (finding, names) => `goes over ${feature(finding, names)}`,
   ),
-  'walk-crosses-water': crosses(
-    'Walk across water',
-    (finding, names) => `crosses ${feature(finding, names)} and needs a bridge`,
-  ),
+  'walk-crosses-water': {
+    title: 'Walk across water',
+    who: (finding, names) => walk(finding, names),
+    does: (finding, names) => `crosses ${feature(finding, names)}`,
+    says: (finding, names) =>
+      `${amount(finding.measured, finding, names)}; ${finding.measured === 1 ? 'a bridge is' : 'bridges are'} needed`,
+  },
   'walk-over-feature': {
     title: 'Walk over ground that may not be walked',
     who: (finding, names) => walk(finding, names),

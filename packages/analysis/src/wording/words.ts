@@ -77,9 +77,22 @@ export function amount(value: number, { unit }: Pick<Finding, 'unit'>, names: Re
   }
 }
 
-/** "the limit is 60 m". */
+/** "the limit is 60 m"; where both read the same once they are rounded, "just under the limit". */
 export function limit(finding: Finding, names: ReaderNames): string {
-  return `the limit is ${amount(finding.limit, finding, names)}`;
+  const said = amount(finding.limit, finding, names);
+  return said === amount(finding.measured, finding, names) ? justBeyond(finding) : `the limit is ${said}`;
+}
+
+/** The same where the limit holds for that place: "the limit there is 43 m". */
+export function limitThere(finding: Finding, names: ReaderNames): string {
+  const said = amount(finding.limit, finding, names);
+  return said === amount(finding.measured, finding, names)
+    ? `${justBeyond(finding)} there`
+    : `the limit there is ${said}`;
+}
+
+function justBeyond({ worse }: Finding): string {
+  return `just ${worse === 'less' ? 'under' : 'over'} the limit`;
 }
 
 /** Metres below which a length would read as nought. */
@@ -100,10 +113,10 @@ export function offLine({ measured }: Finding, names: ReaderNames): string {
   return awayWords(measured, names, 'off the line', 'on the line');
 }
 
-/** " in Round A", where a round has a name. */
+/** "in Blue + Red", where a round has a name that says more than that it is one. */
 export function inRound(finding: Finding): string {
   const name = detail(finding, 'round');
-  return name === '' ? 'in the round' : `in ${name}`;
+  return /^(the )?round$|^$/i.test(name.trim()) ? 'in the round' : `in ${name}`;
 }
 
 export function capital(words: string): string {
