@@ -1,10 +1,11 @@
+import type { Plan } from '@loopwright/model';
 import { closeWords, type EnterAnswer } from '@loopwright/protocol';
 import { useEffect, useMemo, useState } from 'react';
 import { DropOnBoard } from '../home/DropOnBoard.tsx';
 import { createBoard, enterBoard } from '../live/board-api.ts';
-import { download, fileNameOf } from '../live/download.ts';
 import { readKept, writeKept } from '../live/kept.ts';
 import { type LiveBoard, openLiveBoard } from '../live/open-live-board.ts';
+import { saveBoardFile } from '../live/save-board-file.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { BoardScreen } from './BoardScreen.tsx';
 import { AskName, Closed, Door } from './Door.tsx';
@@ -58,7 +59,7 @@ export function BoardPage({ board, secret, openLink }: BoardPageProps) {
 
 interface Closing {
   readonly code: number;
-  readonly draft: Uint8Array | undefined;
+  readonly draft: Plan | undefined;
 }
 
 function OpenBoard({ answer }: { readonly answer: EnterAnswer }) {
@@ -74,15 +75,15 @@ function OpenBoard({ answer }: { readonly answer: EnterAnswer }) {
     };
   }, [answer]);
   if (!live) return <Door title="Opening the board …" />;
-  const saveDraft = (draft: Uint8Array) =>
-    download(fileNameOf(answer.board, 'draft'), new Uint8Array(draft), 'application/octet-stream');
   return (
     <>
       <Inside live={live} answer={answer} />
       {closing && (
         <Closed
           words={closeWords(closing.code)}
-          {...(closing.draft ? { onDraft: () => closing.draft && saveDraft(closing.draft) } : {})}
+          {...(closing.draft
+            ? { onDraft: () => void (closing.draft && saveBoardFile(closing.draft, 'draft.loopwright.json')) }
+            : {})}
         />
       )}
     </>
