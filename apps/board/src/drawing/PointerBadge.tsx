@@ -17,7 +17,9 @@ export function PointerBadge({ lines, pointer, size }: PointerBadgeProps) {
 }
 
 function Beside({ lines, pointer, size }: PointerBadgeProps) {
-  const at = useWatched(pointer);
+  const { x, y } = useWatched(pointer);
+  // A drag may lead over the edge; the badge stays on the drawing.
+  const at = { x: Math.min(Math.max(x, 0), size.width), y: Math.min(Math.max(y, 0), size.height) };
   const across = at.x > size.width - 320 ? `calc(${at.x - 18}px - 100%)` : `${at.x + 20}px`;
   const down = at.y > size.height - 110 ? `calc(${at.y - 14}px - 100%)` : `${at.y + 18}px`;
   return (

@@ -31,7 +31,7 @@ function toneOf(change: FindingChange | FigureChange): BadgeLine['tone'] {
 }
 
 function figureWords({ of, figure, before, after }: FigureChange, names: Names): string {
-  const by = `${after >= before ? '+' : '−'}${names.length(Math.abs(after - before))}`;
+  const by = names.lengthChange(before, after);
   if (of.kind === 'walk') {
     const ends = `${of.from ? names.number(of.from) : 'base'} → ${of.to ? names.number(of.to) : 'base'}`;
     return figure === 'walk-back' ? `Walk ${ends} goes back ${by}` : `Walk ${ends} ${by}`;

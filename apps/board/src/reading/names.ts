@@ -1,6 +1,6 @@
 import type { HoleId, LengthUnit, LoopId, PartId, Plan, Routing, TeeSet } from '@loopwright/model';
 import { holeOf, numberHoles } from '@loopwright/model';
-import { lengthWords } from './lengths.ts';
+import { lengthChange, lengthWords, unitSymbol } from './lengths.ts';
 
 /** What this reader calls the things of a plan: numbers follow from the order, lengths from the units. */
 export interface Names {
@@ -11,6 +11,8 @@ export interface Names {
   loop(id: LoopId): string;
   teeSet(id: string): string;
   length(metres: number): string;
+  /** The difference of two lengths as they are shown: '+9 yd'. */
+  lengthChange(before: number, after: number): string;
   angle(degrees: number): string;
 }
 
@@ -31,6 +33,7 @@ export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names 
     loop: (id) => loops.get(id) ?? 'a loop that is gone',
     teeSet: (id) => teeSets.get(id) ?? 'tee',
     length: (metres) => lengthWords(metres, units),
+    lengthChange: (before, after) => `${lengthChange(before, after, units) || '±0'} ${unitSymbol(units)}`,
     angle: (degrees) => `${Math.round(degrees)}°`,
   };
 }

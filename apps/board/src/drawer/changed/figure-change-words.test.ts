@@ -4,6 +4,7 @@ import { figureChangeWords } from './figure-change-words.ts';
 
 const NAMES = {
   length: (metres: number) => `${metres} m`,
+  lengthChange: (before: number, after: number) => `${after < before ? '−' : '+'}${Math.abs(after - before)} m`,
   angle: (degrees: number) => `${degrees}°`,
   number: (hole: string) => hole,
   feature: (id: string) => id,

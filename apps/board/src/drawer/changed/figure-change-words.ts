@@ -4,7 +4,7 @@ import { MINUS } from '../../reading/lengths.ts';
 import type { Names } from '../../reading/names.ts';
 import { figureWords } from '../findings/figure-words.ts';
 
-type Wording = Pick<Names, 'length' | 'angle' | 'number' | 'feature'>;
+type Wording = Pick<Names, 'length' | 'lengthChange' | 'angle' | 'number' | 'feature'>;
 
 /** What is noticed here is that something happens at all: no measure stands beside a limit, the finding's own words do. */
 const WHETHER_AT_ALL: ReadonlySet<string> = new Set([
@@ -44,6 +44,7 @@ function measuredWords(finding: Finding, names: Wording): string {
 }
 
 function signedWords(before: Finding, after: Finding, names: Wording): string {
+  if (after.unit === 'm') return names.lengthChange(before.measured, after.measured);
   const difference = after.measured - before.measured;
   return (difference < 0 ? MINUS : '+') + figureWords(Math.abs(difference), after.unit, names);
 }
