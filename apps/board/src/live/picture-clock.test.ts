@@ -56,3 +56,17 @@ test('what comes in between two pictures waits for the next one', async () => {
   picture();
   expect(did).toEqual(['first']);
 });
+
+test('a picture that has its work already takes in nothing more', async () => {
+  const { clock, picture } = fakeClock();
+  const { soon, later } = openPictureClock(clock);
+  const did: string[] = [];
+  soon(() => did.push('my move'));
+  await Promise.resolve();
+  later(() => did.push('others'));
+  later(() => did.push('nobody'))();
+  picture();
+  expect(did).toEqual(['my move']);
+  picture();
+  expect(did).toEqual(['my move', 'others']);
+});

@@ -14,18 +14,22 @@ export interface PictureClock {
    * work waits for that picture.
    */
   readonly soon: (work: () => void) => Stop;
-  /** When the picture is drawn: what comes in between two pictures, however often, is worked out once. */
+  /**
+   * When a picture is drawn that nothing was worked out for yet: what comes in between two pictures, however often, is
+   * worked out once.
+   */
   readonly later: (work: () => void) => Stop;
 }
 
 export function openPictureClock(clock: Clock): PictureClock {
+  /** Whether the next picture has its work already. */
   let done = false;
-  const later = (work: () => void) => {
+  const inFrame = (work: () => void) => {
     const handle = clock.requestAnimationFrame(work);
     return () => clock.cancelAnimationFrame(handle);
   };
   const soon = (work: () => void) => {
-    if (done) return later(work);
+    if (done) return inFrame(work);
     done = true;
     clock.requestAnimationFrame(() => {
       done = false;
@@ -37,6 +41,13 @@ export function openPictureClock(clock: Clock): PictureClock {
     return () => {
       wanted = false;
     };
+  };
+  const later = (work: () => void) => {
+    if (!done) return inFrame(work);
+    let cancel = inFrame(() => {
+      cancel = inFrame(work);
+    });
+    return () => cancel();
   };
   return { soon, later };
 }
