@@ -183,5 +183,6 @@ test('a board closed for good says why, keeps what was not taken, and is not cal
     page.waitForEvent('download'),
     closed.getByRole('button', { name: 'Download the draft' }).click(),
   ]);
-  expect(file.suggestedFilename()).toMatch(/\.json$/);
+  expect(file.suggestedFilename()).toMatch(/draft\.loopwright\.json$/);
+  expect(JSON.parse(readFileSync(await file.path(), 'utf8'))).toMatchObject({ loopwright: 1 });
 });

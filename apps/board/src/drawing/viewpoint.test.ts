@@ -7,7 +7,7 @@ import { openViewpoint } from './viewpoint.ts';
 function boundedBy(metres: number): Plan {
   const corner = (x: number, y: number): SitePoint => ({ x: x * metres, y: y * metres });
   const outline = [corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)];
-  return { ...PLAN, site: { ...PLAN.site, boundary: { outlines: [outline], tolerance: 0 } } };
+  return { ...PLAN, site: { ...PLAN.site, boundary: { outlines: [outline], inner: [], tolerance: 0 } } };
 }
 
 const opened = () => {

@@ -11,6 +11,7 @@ const NAMES: Names = {
   loop: (id) => id,
   teeSet: (id) => id,
   length: (metres) => `${metres} m`,
+  lengthChange: () => '',
   angle: (degrees) => `${degrees}°`,
 };
 const OF_HOLE = { routing: 'a', hole: 'h6' };
