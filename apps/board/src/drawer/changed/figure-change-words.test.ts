@@ -54,3 +54,8 @@ test('a crossing says where it is: it is not measured against its limit', () => 
   const words = figureChangeWords({ change: 'gained', after }, NAMES);
   expect(words.below).toBe('46 m from the tee, on its line of play');
 });
+
+test('what is counted is said in the finding’s own words', () => {
+  const after: Finding = { ...finding(1, 'mention'), code: 'short-holes-close', limit: 1, unit: 'holes' };
+  expect(figureChangeWords({ change: 'gained', after }, NAMES).below).toBe('one hole between');
+});

@@ -26,20 +26,22 @@ export function figureChangeWords(
   names: Wording,
 ): { readonly tag: string; readonly below: string } {
   if (change === 'inside its limit again') {
-    return { tag: 'inside its limit', below: before ? `was ${measuredWords(before, names)}` : '' };
+    const was = before ? measuredWords(before, names) : '';
+    return { tag: 'inside its limit', below: was && `was ${was}` };
   }
   if (change === 'gained' && !before) return { tag: 'new', below: after ? measuredWords(after, names) : '' };
   if (!before || !after) return { tag: '', below: '' };
   return {
     tag: change === 'gained' ? `now ${after.severity}` : signedWords(before, after, names),
-    below: `limit ${figureWords(after.limit, after.unit, names)}`,
+    below: WHETHER_AT_ALL.has(after.code) ? '' : `limit ${figureWords(after.limit, after.unit, names)}`,
   };
 }
 
 function measuredWords(finding: Finding, names: Wording): string {
   const { code, measured, limit, unit } = finding;
   if (unit === 'crossings' && measured === 1) return '';
-  if (WHETHER_AT_ALL.has(code) || (unit === 'm' && measured < NOUGHT)) return figuresOf(finding, names);
+  const isMeasure = unit === 'deg' || unit === 'min' || (unit === 'm' && measured >= NOUGHT);
+  if (WHETHER_AT_ALL.has(code) || !isMeasure) return figuresOf(finding, names);
   return `${figureWords(measured, unit, names)}, limit ${figureWords(limit, unit, names)}`;
 }
 
