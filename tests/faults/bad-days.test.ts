@@ -1,7 +1,9 @@
 import { createServer } from 'node:net';
 import { demoPlan } from '@loopwright/demo';
-import { CLOSE_CODES } from '@loopwright/protocol';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { openPlan } from '@loopwright/document';
+import { readCourseFile, writeBoardFile } from '@loopwright/formats';
+import { CLOSE_CODES, closeWords } from '@loopwright/protocol';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import WebSocket from 'ws';
 import { openAccess } from '../../apps/server/src/access/access.ts';
 import { machineChance } from '../../apps/server/src/access/secrets.ts';
@@ -15,6 +17,12 @@ import { paperBlobs } from '../../apps/server/src/testing/open-test-server.ts';
 import { paperLog } from '../../apps/server/src/testing/paper-log.ts';
 import { enter, nameOf, openPage, type Page, someHole, untilShown } from './page.ts';
 import { buildServerOnce, dataDirectory, startServer } from './running-server.ts';
+
+/** Bytes of one update that the server of these tests takes. */
+const LARGE = 1000;
+/** Milliseconds after which something that should have happened will not. */
+const TIMEOUT = 60_000;
+vi.setConfig({ testTimeout: TIMEOUT });
 
 interface Bench {
   readonly server: LoopwrightServer;
@@ -38,7 +46,8 @@ async function openBench(): Promise<Bench> {
     check: () => unlessFull(kept.check),
   };
   const access = openAccess({ store, clock: systemClock, chance: machineChance });
-  const ports = { store, blobs: paperBlobs(), access, clock: systemClock, log: paperLog(), limits: SERVER_LIMITS };
+  const limits = { ...SERVER_LIMITS, updateBytes: LARGE };
+  const ports = { store, blobs: paperBlobs(), access, clock: systemClock, log: paperLog(), limits };
   const made = await makeBoard(ports, 'Bad days', demoPlan());
   const server = await buildServer(ports);
   const listening = await server.http.listen({ host: '127.0.0.1', port: 0 });
@@ -106,6 +115,29 @@ test('edits made without a connection arrive when it is back, beside what others
   await Promise.all([ada.until('saved'), grace.until('saved')]);
   await untilShown(ada, () => nameOf(ada.plan, 1) === 'Quarry');
   await untilShown(grace, () => nameOf(grace.plan, 0) === 'Ferns');
+});
+
+test('a refused edit is told in words, comes back as a board file, and does not stick to the browser', async () => {
+  const [ada, grace] = [await join('Ada'), await join('Grace')];
+  const before = grace.plan.read();
+  const closed = new Promise<[number, Uint8Array | undefined]>((resolve) =>
+    ada.connection.onClosed((code, draft) => resolve([code, draft])),
+  );
+  ada.plan.edit({ edit: 'name hole', ...someHole(ada.plan, 0), name: 'Ferns' });
+  await ada.until('saved');
+  // Within what a person may write, and more than this server is told to take at once.
+  ada.plan.edit({ edit: 'judge', ...someHole(ada.plan, 1), verdict: 'weak', reason: 'x'.repeat(LARGE + 1) });
+  ada.plan.edit({ edit: 'name hole', ...someHole(ada.plan, 2), name: 'Quarry' });
+  const [code, draft] = await closed;
+  expect(closeWords(code)).toContain('can be downloaded as a draft');
+  expect(ada.connection.saved()).toEqual({ kind: 'closed', code });
+  const read = readCourseFile(writeBoardFile(openPlan(draft).read()));
+  if (read.kind !== 'board') throw new Error('a draft has to open again');
+  expect(read.plan.routings[0]?.holes[2]?.name).toBe('Quarry');
+  await untilShown(grace, () => nameOf(grace.plan, 0) === 'Ferns');
+  expect(grace.plan.read().routings[0]?.holes.slice(1)).toEqual(before.routings[0]?.holes.slice(1));
+  const again = await enter(bench.link, '', ada.cookie);
+  expect(again.entered).toMatchObject({ membership: ada.membership, epoch: 2 });
 });
 
 test('a withdrawn link closes the page for good, in words', async () => {

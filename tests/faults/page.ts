@@ -15,21 +15,24 @@ export interface Entry {
 export async function enter(
   { address, board, secret }: { readonly address: string; readonly board: string; readonly secret: string },
   name: string,
+  cookie = '',
 ): Promise<Entry> {
   const answer = await fetch(`http://${address}/api/boards/${board}/enter`, {
     method: 'POST',
-    headers: { 'content-type': 'application/json' },
+    headers: { 'content-type': 'application/json', cookie },
     body: JSON.stringify({ secret, name }),
   });
   const entered = parseEnterAnswer(await answer.json());
   if (!entered) throw new Error(`not let in: ${answer.status}`);
-  return { address, cookie: answer.headers.get('set-cookie')?.split(';')[0] ?? '', entered };
+  return { address, cookie: answer.headers.get('set-cookie')?.split(';')[0] ?? cookie, entered };
 }
 
 /** One open page: a real connection over loopback, without a screen. */
 export interface Page {
   readonly plan: PlanDocument;
   readonly connection: Connection;
+  readonly cookie: string;
+  readonly membership: string;
   /** Kept as soon as the head would say so. */
   until(kind: SavedState['kind']): Promise<void>;
   /** Cuts its network without a word, as a lost signal does. */
@@ -60,6 +63,8 @@ export function openPage({ address, cookie, entered }: Entry): Page {
   return {
     plan,
     connection,
+    cookie,
+    membership,
     until: (kind) => untilSaved(connection, kind),
     cut() {
       for (const socket of sockets) socket.terminate();

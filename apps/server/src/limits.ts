@@ -78,7 +78,7 @@ export const SERVER_LIMITS: ServerLimits = {
   updatesWaiting: LIMITS.mostUpdatesWaiting,
   heartbeat: LIMITS.heartbeatEvery,
   largeRoom: 20,
-  gather: 16,
+  gather: 20,
   roomIdle: MINUTE / 2,
   compactFrom: 64,
 };
