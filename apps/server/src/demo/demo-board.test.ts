@@ -20,7 +20,7 @@ afterEach(async () => {
 
 test('the first run makes a demo with eighteen holes on a site image; the next finds it again', async () => {
   const made = await demoBoard(open.ports, directory);
-  const room = await loadRoom({ board: made.board, room: 'plan' }, open.ports.store, open.ports.limits);
+  const room = await loadRoom({ board: made.board, room: 'plan' }, open.ports);
   const plan = openPlan(room.state()).read();
   expect(plan.routings[0]?.holes.length).toBeGreaterThanOrEqual(18);
   const hash = plan.site.images[0]?.blob ?? '';
