@@ -3,7 +3,7 @@ import type { SitePoint } from '@loopwright/model';
 import { memo } from 'react';
 import type { FindingView } from './finding-view.ts';
 import { INKS, severityInk } from './inks.ts';
-import { Circle, Group, Line, Path } from './konva-shapes.ts';
+import { Circle, Line, Path } from './konva-shapes.ts';
 import { toSheet } from './site-transform.ts';
 
 /** Shape says the same as colour: diamond, triangle, dot. */
@@ -25,9 +25,10 @@ interface FindingMarkProps {
 export const FindingMark = memo(function FindingMark({ view, at, scale, selected }: FindingMarkProps) {
   const ink = severityInk(view.severity);
   const [x, y] = toSheet(at);
+  const place = { x, y, scaleX: 1 / scale, scaleY: 1 / scale };
   const aside = Math.abs(at.x - view.at.x) + Math.abs(at.y - view.at.y) > 1 / scale;
   return (
-    <Group>
+    <>
       {view.line && (selected || view.severity !== 'mention') && (
         <Line
           points={[...view.line]}
@@ -48,17 +49,16 @@ export const FindingMark = memo(function FindingMark({ view, at, scale, selected
           perfectDrawEnabled={false}
         />
       )}
-      <Group x={x} y={y} scaleX={1 / scale} scaleY={1 / scale}>
-        {selected && <Circle radius={13} stroke={ink} strokeWidth={2} perfectDrawEnabled={false} />}
-        <Path
-          data={SIGNS[view.severity]}
-          fill={ink}
-          stroke={INKS.sheet}
-          strokeWidth={1.5}
-          lineJoin="round"
-          perfectDrawEnabled={false}
-        />
-      </Group>
-    </Group>
+      {selected && <Circle {...place} radius={13} stroke={ink} strokeWidth={2} perfectDrawEnabled={false} />}
+      <Path
+        {...place}
+        data={SIGNS[view.severity]}
+        fill={ink}
+        stroke={INKS.sheet}
+        strokeWidth={1.5}
+        lineJoin="round"
+        perfectDrawEnabled={false}
+      />
+    </>
   );
 });

@@ -3,7 +3,7 @@ import { memo } from 'react';
 import type { HoleState } from './hole-state.ts';
 import type { HoleView, TeeView } from './hole-view.ts';
 import { INKS } from './inks.ts';
-import { Circle, Group, Line, Path, Rect } from './konva-shapes.ts';
+import { Circle, Line, Path, Rect } from './konva-shapes.ts';
 import { NumberDisc } from './NumberDisc.tsx';
 import { toSheet } from './site-transform.ts';
 
@@ -27,7 +27,7 @@ export const HoleShape = memo(function HoleShape({ view, scale, teeSet, state, n
   const still = 1 / scale;
   const line = { stroke: view.spare ? INKS.softInk : INKS.ink, strokeScaleEnabled: false, perfectDrawEnabled: false };
   return (
-    <Group>
+    <>
       <Line
         points={[...view.line]}
         {...line}
@@ -46,7 +46,7 @@ export const HoleShape = memo(function HoleShape({ view, scale, teeSet, state, n
         <TeeShape key={tee.part} tee={tee} scale={scale} inUse={tee.teeSet === teeSet} />
       ))}
       {numberAt && <NumberDisc label={view.label} at={numberAt} scale={scale} state={state} spare={view.spare} />}
-    </Group>
+    </>
   );
 });
 

@@ -1,6 +1,6 @@
 import { memo } from 'react';
 import { INKS } from './inks.ts';
-import { Group, Line, Path } from './konva-shapes.ts';
+import { Line, Path } from './konva-shapes.ts';
 import { toSheet } from './site-transform.ts';
 import type { WalkView } from './walk-view.ts';
 
@@ -15,7 +15,7 @@ export const WalkShape = memo(function WalkShape({ view, scale, selected }: Walk
   const [x, y] = toSheet(view.end);
   const pen = { stroke: INKS.ink, strokeScaleEnabled: false, perfectDrawEnabled: false };
   return (
-    <Group>
+    <>
       <Line points={[...view.line]} {...pen} strokeWidth={selected ? 2.6 : 1.4} dash={[2, 3.5]} lineJoin="round" />
       {view.turn !== undefined && (
         <Path
@@ -29,6 +29,6 @@ export const WalkShape = memo(function WalkShape({ view, scale, selected }: Walk
           strokeWidth={1.3}
         />
       )}
-    </Group>
+    </>
   );
 });

@@ -63,9 +63,17 @@ const SAY_THE_KIND: ReadonlySet<FeatureKind> = new Set([
   'range',
 ]);
 
+/** Names that only say what lies under every hole: mapped tees and greens that no hole took up. */
+const SAYS_NOTHING: ReadonlySet<string> = new Set(['Tee', 'Green']);
+
+function labelOf({ name, kind }: Feature): string | undefined {
+  if (name !== undefined) return SAYS_NOTHING.has(name) ? undefined : name;
+  return SAY_THE_KIND.has(kind) ? kind : undefined;
+}
+
 export function toFeatureView(feature: Feature): FeatureView | undefined {
   const { geometry, kind } = feature;
-  const label = feature.name ?? (SAY_THE_KIND.has(kind) ? kind : undefined);
+  const label = labelOf(feature);
   const base = { id: feature.id, manner: MANNERS[kind], kind, ...(label ? { label } : {}) };
   if (geometry.type === 'point') return { ...base, areas: [], at: geometry.at, labelAt: geometry.at, across: Infinity };
   if (geometry.type === 'line') {

@@ -1,4 +1,4 @@
-import type { Plan, SitePoint } from '@loopwright/model';
+import type { Hole, Plan, SitePoint } from '@loopwright/model';
 import { expect, test } from 'vitest';
 import { PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
 import { openViewpoint } from './viewpoint.ts';
@@ -34,4 +34,15 @@ test('until somebody moves the drawing a window that changes is filled again', (
   viewpoint.pan({ x: 10, y: 0 });
   viewpoint.resize({ width: 800, height: 600 });
   expect(viewpoint.view.get().scale).toBeCloseTo(340 / 2000, 9);
+});
+
+test('a spare hole far off does not make the round small', () => {
+  const [first] = ROUTING.holes;
+  if (!first) throw new Error('the sample has no hole');
+  const lost: Hole = { ...first, id: 'lost', seat: { in: 'spare', key: 'z' }, tees: { back: { x: 40_000, y: 0 } } };
+  const withLost = { ...ROUTING, holes: [...ROUTING.holes, lost], spare: ['lost'] };
+  const [alone, together] = [opened(), opened()];
+  alone.firstLook(PLAN, ROUTING);
+  together.firstLook(PLAN, withLost);
+  expect(together.view.get()).toEqual(alone.view.get());
 });

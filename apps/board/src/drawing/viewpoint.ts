@@ -1,5 +1,5 @@
 import { boundsOf, pointAlong, polylineLength } from '@loopwright/geometry';
-import type { CanvasPoint, Plan, Routing, SitePoint } from '@loopwright/model';
+import type { CanvasPoint, Hole, Plan, Routing, SitePoint } from '@loopwright/model';
 import type { Consequences, Place } from '../board/parts.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { broughtIntoView, type CanvasSize, fitted, panned, type View, zoomed } from './site-transform.ts';
@@ -14,7 +14,7 @@ export interface Viewpoint {
   zoom(factor: number, about?: CanvasPoint): void;
   /** All of the site with all its holes. */
   fit(plan: Plan, routing: Routing | undefined): void;
-  /** The holes, with the boundary where it lies close about them: what one sees as the board opens. */
+  /** The holes of the round, with boundary and spare holes where they lie close about them: what one sees at first. */
   firstLook(plan: Plan, routing: Routing | undefined): void;
   show(place: Place, at: Consequences): void;
 }
@@ -22,8 +22,8 @@ export interface Viewpoint {
 /** Paper left around what is shown, in pixels. */
 const MARGIN = 30;
 
-/** A boundary that would make the holes this much smaller is left to 'show the whole site'. */
-const FAR_BOUNDARY = 1.3;
+/** What would make the holes of the round this much smaller is left to 'show the whole site'. */
+const FAR_ABOUT = 1.3;
 
 export function openViewpoint(): Viewpoint {
   const view = openSlot<View>({ scale: 0.5, x: 0, y: 0 });
@@ -47,9 +47,9 @@ export function openViewpoint(): Viewpoint {
     look(() => allOf([...sitePoints(plan), ...holePoints(plan, routing)]));
   const firstLook = (plan: Plan, routing: Routing | undefined) =>
     look(() => {
-      const holes = allOf(holePoints(plan, routing));
+      const holes = allOf(holePoints(plan, routing, (seat) => seat === 'loop'));
       const all = allOf([...sitePoints(plan), ...holePoints(plan, routing)]);
-      return holes && all && holes.scale > all.scale * FAR_BOUNDARY ? holes : all;
+      return holes && all && holes.scale > all.scale * FAR_ABOUT ? holes : all;
     });
   return {
     view,
@@ -80,10 +80,14 @@ export function openViewpoint(): Viewpoint {
 
 const sitePoints = ({ site }: Plan): readonly SitePoint[] => site.boundary?.outlines.flat() ?? [];
 
-function holePoints(plan: Plan, routing: Routing | undefined): readonly SitePoint[] {
+type Seat = Hole['seat']['in'];
+
+const onThePlan = (seat: Seat) => seat !== 'removed';
+
+function holePoints(plan: Plan, routing: Routing | undefined, taken = onThePlan): readonly SitePoint[] {
   const bases = plan.site.bases.map(({ apron }) => apron);
   const holes = (routing?.holes ?? [])
-    .filter(({ seat }) => seat.in !== 'removed')
+    .filter(({ seat }) => taken(seat.in))
     .flatMap(({ tees, turnPoints, green }) => [
       ...Object.values(tees),
       ...turnPoints.map(({ at }) => at),
