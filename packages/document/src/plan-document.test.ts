@@ -36,6 +36,18 @@ test('the largest area a plan may hold reads back whole', () => {
   expect(read.read().site.features).toEqual(features);
 });
 
+test('of several drags at once, one that goes on leaves the holes of the others the same objects', () => {
+  const plan = opened();
+  const [still, mine] = [moveGreen('h2', 40), moveGreen('h3', 50)];
+  const before = plan.readWith([moveGreen('h1', 10), still, mine]);
+  const after = plan.readWith([moveGreen('h1', 20), still, mine]);
+  expect(hole(after, 'h1')).not.toBe(hole(before, 'h1'));
+  expect(hole(after, 'h2')).toBe(hole(before, 'h2'));
+  expect(hole(after, 'h3')).toBe(hole(before, 'h3'));
+  const other = plan.readWith([moveGreen('h1', 20), moveGreen('h2', 60)]);
+  expect(hole(other, 'h2').green?.centre.x).toBe(60);
+});
+
 test('an empty document reads as bare land without routings', () => {
   expect(openPlan().read()).toMatchObject({ loopwright: 1, routings: [], teeSets: [], site: { features: [] } });
 });

@@ -4,7 +4,7 @@ import type { EditResult, PlanDocument, Stop, UndoResult, UnreadField } from './
 import type { NamedEdit } from './edits/named-edit.ts';
 import { writesFor } from './edits/writes-for.ts';
 import { openHistory, type TurnedBack } from './history.ts';
-import { layOver, NOTHING_READ, type Reading, unreadOf } from './reading/reading.ts';
+import { type LaidHoles, layOver, NOTHING_READ, type Reading, unreadOf } from './reading/reading.ts';
 import { type Changes, followChanges, writeTo } from './shared-doc.ts';
 
 /** The plan of one board over a shared document. Only this package knows that it is one. */
@@ -17,6 +17,8 @@ export class SharedPlan implements PlanDocument {
   #reading: Reading = NOTHING_READ;
   /** Readings with a live edit laid over, kept as long as the reading and the edit are in use somewhere. */
   readonly #laidOver = new WeakMap<Reading, WeakMap<NamedEdit, Reading>>();
+
+  readonly #laidHoles: LaidHoles = new WeakMap();
 
   constructor(doc: Y.Doc) {
     this.doc = doc;
@@ -79,7 +81,7 @@ export class SharedPlan implements PlanDocument {
     const before = known.get(edit);
     if (before) return before;
     const writes = writesFor(edit, reading);
-    const after = typeof writes === 'string' ? reading : layOver(reading, writes);
+    const after = typeof writes === 'string' ? reading : layOver(reading, writes, this.#laidHoles);
     known.set(edit, after);
     return after;
   }

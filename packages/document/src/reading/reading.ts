@@ -1,5 +1,5 @@
-import type { Plan } from '@loopwright/model';
-import { type Cells, NO_CELLS, partsOf, touchedBy, type Write, withWrites } from '../cells.ts';
+import type { Hole, Plan } from '@loopwright/model';
+import { type Cells, NO_CELLS, type Parts, partsOf, touchedBy, type Write, withWrites } from '../cells.ts';
 import { isSameValue } from '../plain-value.ts';
 import { keyOf, ROOTS, type Root } from '../roots.ts';
 import { EMPTY_PLAN, planFrom } from './assemble-plan.ts';
@@ -65,8 +65,11 @@ export const NOTHING_READ: Reading = { cells: NO_CELLS, read: NO_READS, plan: EM
  * same as before. Never throws, and never writes.
  *
  * Cost: O(writes + groups of the touched collections).
+ *
+ * @param memory  holes keep their identity too when the same writes are laid over the same hole again, whatever else
+ *   moved in between: of ten drags laid one over the other, only those that went on make new holes
  */
-export function layOver(reading: Reading, writes: readonly Write[]): Reading {
+export function layOver(reading: Reading, writes: readonly Write[], memory: LaidHoles = new WeakMap()): Reading {
   if (writes.length === 0) return reading;
   const cells = withWrites(reading.cells, writes);
   const touched = touchedBy(writes);
@@ -81,7 +84,7 @@ export function layOver(reading: Reading, writes: readonly Write[]): Reading {
     routings: again('routings'),
     loops: again('loops'),
     rounds: again('rounds'),
-    holes: again('holes'),
+    holes: holesAgain(reading, cells, writes, touched.get('holes'), memory),
     settings: again('settings'),
     dispositions: again('dispositions'),
   };
@@ -102,6 +105,33 @@ function readAgain<R extends Root>(
     groups.set(group, old && isSameValue(old.value, fresh.value) ? { ...fresh, value: old.value } : fresh);
   }
   return groups;
+}
+
+/** What was laid over a hole last, by the hole's parts as they were before. */
+export type LaidHoles = WeakMap<Parts, { readonly writes: readonly Write[]; readonly read: Read<Hole> }>;
+
+function holesAgain(
+  reading: Reading,
+  cells: Cells,
+  writes: readonly Write[],
+  touched: ReadonlySet<string> | undefined,
+  memory: LaidHoles,
+): ReadGroups<'holes'> {
+  if (touched === undefined) return reading.read.holes;
+  const groups = new Map(reading.read.holes);
+  const toRead = new Set<string>();
+  const own = (group: string) => writes.filter((write) => write.root === 'holes' && write.group === group);
+  for (const group of touched) {
+    const known = memory.get(partsOf(reading.cells, 'holes', group));
+    if (known && isSameValue(known.writes, own(group))) groups.set(group, known.read);
+    else toRead.add(group);
+  }
+  const fresh = readAgain('holes', cells, groups, toRead);
+  for (const group of toRead) {
+    const [base, read] = [reading.cells.holes.get(group), fresh.get(group)];
+    if (base && read) memory.set(base, { writes: own(group), read });
+  }
+  return fresh;
 }
 
 /** Where fields that could not be read stand, in the order of collections and keys. */
