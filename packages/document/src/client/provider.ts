@@ -22,10 +22,22 @@ export function openProvider(plan: SharedPlan, options: ConnectOptions, awarenes
     WebSocketPolyfill: socket,
     shouldReconnect: ({ code }) => !isPermanentClose(code),
   });
+  sayOwnWordsOnly(provider, awareness);
   provider.on('connection-close', () => {
     // The provider waits for the lesser of its own, doubling wait and this: half to all of it, by chance.
     const wait = Math.min(2 ** (provider.wsUnsuccessfulReconnects + 1) * 100, LIMITS.longestRetryWait);
     provider.maxBackoffTime = wait * (0.5 + random() / 2);
   });
   return provider;
+}
+
+/** The stock provider writes down everybody's every word to repeat it; ours alone are worth that (P3). */
+function sayOwnWordsOnly(provider: WebsocketProvider, awareness: Awareness): void {
+  const { clientID: own } = awareness;
+  const repeat = provider._awarenessUpdateHandler;
+  awareness.off('update', repeat);
+  awareness.on('update', (changes: Record<'added' | 'updated' | 'removed', number[]>, origin: unknown) => {
+    if (!Object.values(changes).some((clients) => clients.includes(own))) return;
+    repeat({ added: [], updated: [own], removed: [] }, origin);
+  });
 }
