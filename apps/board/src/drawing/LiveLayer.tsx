@@ -1,5 +1,6 @@
 import type { Person } from '@loopwright/document';
 import type { FindingKey, SitePoint } from '@loopwright/model';
+import { memo } from 'react';
 import { inkOf } from '../board/people-inks.ts';
 import { discRadius } from './disc-radius.ts';
 import { FanShape } from './FanShape.tsx';
@@ -100,7 +101,7 @@ interface SelectionRingProps {
 }
 
 /** Somebody else has this hole picked out; their name stands at their pointer and in the head. */
-function SelectionRing({ at, ink, scale }: SelectionRingProps) {
+const SelectionRing = memo(function SelectionRing({ at, ink, scale }: SelectionRingProps) {
   if (!at) return null;
   const [x, y] = toSheet(at);
   return (
@@ -114,4 +115,4 @@ function SelectionRing({ at, ink, scale }: SelectionRingProps) {
       perfectDrawEnabled={false}
     />
   );
-}
+});

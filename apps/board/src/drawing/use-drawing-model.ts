@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import type { HoleId, SitePoint, TeeSetId } from '@loopwright/model';
+import { type HoleId, holeOf, type SitePoint, type TeeSetId } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
 import type { Targets } from '../tools/hit.ts';
@@ -61,8 +61,10 @@ export function useDrawingModel(shown: Shown) {
     const before =
       change?.state === 'in progress' ? change.beforePlan.routings.find(({ id }) => id === routing.id) : undefined;
     if (!change || !before || moving.size === 0) return NONE;
-    return makers.ghosts(before, change.before).filter(({ id }) => moving.has(id));
-  }, [change, routing.id, moving, makers]);
+    // Others' drags are in both states: only what this one moves has another place to be seen at.
+    const holes = before.holes.filter((hole) => moving.has(hole.id) && holeOf(routing, hole.id) !== hole);
+    return makers.ghosts({ ...before, holes }, change.before);
+  }, [change, routing, moving, makers]);
 
   const targets: Targets = {
     holes,
