@@ -1,14 +1,8 @@
+import { COURSE, PRACTICE } from './rhythm-sources.ts';
 import { ROUND_SETTINGS } from './round.ts';
 import type { SettingDefinition } from './setting.ts';
 import { tiers } from './tiers.ts';
 
-const COURSE = { group: 'rhythm', least: 0, status: 'calibrated' } as const;
-const PRACTICE = {
-  group: 'rhythm',
-  least: 0,
-  status: 'common practice',
-  source: 'common practice, no source',
-} as const;
 const SEQUENCE = 'C. Johnston, Routing considerations (clydejohnston.com)';
 
 /** How one hole follows another. Nothing here can hurt anybody, and none of it is ever a stop. */

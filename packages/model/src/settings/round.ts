@@ -1,13 +1,6 @@
+import { COURSE, PRACTICE } from './rhythm-sources.ts';
 import type { SettingDefinition } from './setting.ts';
 import { tiers } from './tiers.ts';
-
-const COURSE = { group: 'rhythm', least: 0, status: 'calibrated' } as const;
-const PRACTICE = {
-  group: 'rhythm',
-  least: 0,
-  status: 'common practice',
-  source: 'common practice, no source',
-} as const;
 
 /** The round as a whole: its par 3s, its loops, its pace, the designer's own view of its holes. */
 export const ROUND_SETTINGS = {
