@@ -1,25 +1,17 @@
 // axe on every state of the page: no violation of WCAG 2.2 A and AA.
 import { AxeBuilder } from '@axe-core/playwright';
 import { demoPlan } from '@loopwright/demo';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
 import { boardShown, drag, movedBy, openSheet, placeOf } from './board-page.ts';
-import { makeBoard, openBrowser, person, type Served, serve } from './served-board.ts';
+import { makeBoard, person } from './served-board.ts';
+import { openStage } from './stage.ts';
 
 const PLAN = demoPlan();
 const HOLE = PLAN.routings[0]?.loops[0]?.holes[3] ?? '';
 const GREEN = placeOf(PLAN, HOLE, 'green');
 
-let served: Served;
-let browser: Browser;
-beforeAll(async () => {
-  served = await serve();
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await served?.close();
-});
+const stage = openStage();
 
 /** What axe finds, as rule and place. */
 async function violations(page: Page): Promise<readonly string[]> {
@@ -30,9 +22,9 @@ async function violations(page: Page): Promise<readonly string[]> {
 }
 
 test('the start page, empty and with a problem', async () => {
-  const context = await browser.newContext();
+  const context = await stage.browser.newContext();
   const page = await context.newPage();
-  await page.goto(served.address);
+  await page.goto(stage.served.address);
   expect(await violations(page)).toEqual([]);
   await page
     .locator('input[type=file]')
@@ -43,23 +35,23 @@ test('the start page, empty and with a problem', async () => {
 });
 
 test('the door: asking for a name, and a link that does not open', async () => {
-  const context = await browser.newContext();
+  const context = await stage.browser.newContext();
   const page = await context.newPage();
-  await page.goto(await makeBoard(served, PLAN));
+  await page.goto(await makeBoard(stage.served, PLAN));
   await page.getByLabel(/Your name/).waitFor();
   expect(await violations(page)).toEqual([]);
   await page.getByLabel(/Your name/).fill('Ada');
   await page.getByRole('button', { name: 'Enter' }).click();
   await boardShown(page);
   await page.goto('about:blank');
-  await page.goto(`${served.address}/b/bnowhere00#nosuchsecretnosuchsecret`);
+  await page.goto(`${stage.served.address}/b/bnowhere00#nosuchsecretnosuchsecret`);
   await page.getByRole('alert').waitFor();
   expect(await violations(page)).toEqual([]);
   await context.close();
 });
 
 test('the board: every sheet, after a change, with a hole chosen, the keys open, and two sheets side by side', async () => {
-  const { context, page } = await person(browser, await makeBoard(served, PLAN), 'Ada');
+  const { context, page } = await person(stage.browser, await makeBoard(stage.served, PLAN), 'Ada');
   await boardShown(page);
   await drag(page, GREEN, movedBy(GREEN, -20, 90));
   for (const sheet of ['Card', 'Findings', 'What changed', 'Limits', 'Holes and points']) {
@@ -82,7 +74,7 @@ test('the board: every sheet, after a change, with a hole chosen, the keys open,
 });
 
 test('the board on a telephone and on a wide screen', async () => {
-  const { context, page } = await person(browser, await makeBoard(served, PLAN), 'Ada');
+  const { context, page } = await person(stage.browser, await makeBoard(stage.served, PLAN), 'Ada');
   await boardShown(page);
   for (const size of [
     { width: 390, height: 844 },
@@ -95,7 +87,7 @@ test('the board on a telephone and on a wide screen', async () => {
 });
 
 test('an empty board says what to do', async () => {
-  const { context, page } = await person(browser, await makeBoard(served), 'Ada');
+  const { context, page } = await person(stage.browser, await makeBoard(stage.served), 'Ada');
   await page.getByRole('main').waitFor();
   expect(await violations(page)).toEqual([]);
   await context.close();

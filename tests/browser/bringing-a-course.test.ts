@@ -3,34 +3,25 @@ import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeEach, expect, test } from 'vitest';
 import { boardShown } from './board-page.ts';
-import { openBrowser, type Served, serve } from './served-board.ts';
+import { openStage } from './stage.ts';
 
 const ROOT = resolve(import.meta.dirname, '../..');
 const sample = (name: string) => join(ROOT, 'tests/samples', name);
 const WITHIN = { timeout: 15_000, interval: 50 };
 const folder = mkdtempSync(join(tmpdir(), 'loopwright-files-'));
 
-let served: Served;
-let browser: Browser;
+const stage = openStage();
 let context: BrowserContext;
 let page: Page;
-beforeAll(async () => {
-  served = await serve();
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await served?.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 beforeEach(async () => {
-  context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
+  context = await stage.browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true });
   await context.addInitScript(() => localStorage.setItem('loopwright name', 'Ada'));
   page = await context.newPage();
-  await page.goto(served.address);
+  await page.goto(stage.served.address);
 });
 afterEach(async () => {
   await context.close();
@@ -108,7 +99,7 @@ test('a board saved as a file comes back the same', async () => {
   ]);
   const saved = join(folder, 'saved.json');
   await download.saveAs(saved);
-  await page.goto(served.address);
+  await page.goto(stage.served.address);
   await chooseFile(saved);
   await makeTheBoard();
   expect(await holesOfRound()).toEqual(before);
@@ -159,7 +150,7 @@ test('a name with a script in it stays a name', async () => {
 test('a board does not open without its secret, and says so', async () => {
   await chooseFile(sample('clean.geojson'));
   await makeTheBoard();
-  const stranger = await browser.newContext();
+  const stranger = await stage.browser.newContext();
   await stranger.addInitScript(() => localStorage.setItem('loopwright name', 'Eve'));
   const other = await stranger.newPage();
   const address = new URL(page.url());

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { demoPlan } from '@loopwright/demo';
 import { CLOSE_CODES } from '@loopwright/protocol';
-import type { Browser, BrowserContext, Page, WebSocketRoute } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import type { BrowserContext, Page, WebSocketRoute } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
 import {
   beadLength,
   boardShown,
@@ -16,7 +16,8 @@ import {
   savedWords,
   spareHoles,
 } from './board-page.ts';
-import { makeBoard, openBrowser, person, type Served, serve } from './served-board.ts';
+import { makeBoard, person } from './served-board.ts';
+import { openStage } from './stage.ts';
 
 const PLAN = demoPlan();
 const ORDER = PLAN.routings[0]?.loops.flatMap(({ holes }) => holes) ?? [];
@@ -24,25 +25,16 @@ const HOLE = ORDER[3] ?? '';
 const GREEN = placeOf(PLAN, HOLE, 'green');
 const WITHIN = { timeout: 10_000, interval: 20 };
 
-let served: Served;
-let browser: Browser;
+const stage = openStage();
 let contexts: BrowserContext[] = [];
 
-beforeAll(async () => {
-  served = await serve();
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await served?.close();
-});
 afterEach(async () => {
   await Promise.all(contexts.map((context) => context.close()));
   contexts = [];
 });
 
 async function enter(link: string, name: string): Promise<Page> {
-  const { context, page } = await person(browser, link, name);
+  const { context, page } = await person(stage.browser, link, name);
   contexts.push(context);
   await boardShown(page);
   return page;
@@ -58,7 +50,7 @@ function pinnedPlan() {
 }
 
 test('a pinned green asks before it is dragged, and moves once the pin is out', async () => {
-  const page = await enter(await makeBoard(served, pinnedPlan()), 'Ada');
+  const page = await enter(await makeBoard(stage.served, pinnedPlan()), 'Ada');
   const before = await beadLength(page, HOLE);
   await drag(page, GREEN, movedBy(GREEN, 5, 60));
   const question = page.getByRole('alertdialog');
@@ -86,7 +78,7 @@ async function carryBead(page: Page, hole: string, to: string): Promise<void> {
 }
 
 test('a bead carried up the string shows its new place on both screens before it is put down', async () => {
-  const link = await makeBoard(served, PLAN);
+  const link = await makeBoard(stage.served, PLAN);
   const [ada, ben] = [await enter(link, 'Ada'), await enter(link, 'Ben')];
   const [first = '', second = '', third = '', fourth = '', fifth = ''] = ORDER;
   const begins = async (page: Page) => (await playingOrder(page)).slice(0, 5);
@@ -109,7 +101,7 @@ test('a bead carried up the string shows its new place on both screens before it
 });
 
 test('a bead let go over the tray is spare, and is called there as on the drawing', async () => {
-  const page = await enter(await makeBoard(served, PLAN), 'Ada');
+  const page = await enter(await makeBoard(stage.served, PLAN), 'Ada');
   const spare = await spareHoles(page);
   await carryBead(page, HOLE, '.tray');
   await page.mouse.up();
@@ -119,7 +111,7 @@ test('a bead let go over the tray is spare, and is called there as on the drawin
 });
 
 test('the spare tray is in sight on a laptop, however long the string', async () => {
-  const page = await enter(await makeBoard(served, PLAN), 'Ada');
+  const page = await enter(await makeBoard(stage.served, PLAN), 'Ada');
   for (const height of [900, 700]) {
     await page.setViewportSize({ width: 1280, height });
     const last = await page.locator('li[data-loop="tray"]').last().boundingBox();
@@ -128,7 +120,7 @@ test('the spare tray is in sight on a laptop, however long the string', async ()
 });
 
 test('totals of walks add up as they are shown', async () => {
-  const page = await enter(await makeBoard(served, PLAN), 'Ada');
+  const page = await enter(await makeBoard(stage.served, PLAN), 'Ada');
   const figures = async (selector: string) =>
     (await page.locator(selector).allTextContents()).map((words) => Number(words.replace(',', '')));
   const walks = await figures('.totals td:last-child .changed-cell > span');
@@ -139,7 +131,7 @@ test('totals of walks add up as they are shown', async () => {
 });
 
 test('a file let go over an open board is offered as a board of its own', async () => {
-  const page = await enter(await makeBoard(served, PLAN), 'Ada');
+  const page = await enter(await makeBoard(stage.served, PLAN), 'Ada');
   const text = readFileSync(resolve(import.meta.dirname, '../samples/two-courses.geojson'), 'utf8');
   const carried = await page.evaluateHandle((content) => {
     const transfer = new DataTransfer();
@@ -156,8 +148,8 @@ test('a file let go over an open board is offered as a board of its own', async 
 });
 
 test('a board closed for good says why, keeps what was not taken, and is not called saved', async () => {
-  const link = await makeBoard(served, PLAN);
-  const { context, page } = await person(browser, 'about:blank', 'Ada');
+  const link = await makeBoard(stage.served, PLAN);
+  const { context, page } = await person(stage.browser, 'about:blank', 'Ada');
   contexts.push(context);
   let socket: WebSocketRoute | undefined;
   let isHeld = false;

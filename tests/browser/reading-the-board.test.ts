@@ -1,30 +1,22 @@
 // One person with the board: before and after, findings and what is decided about them, limits, undo by words.
 import { demoPlan } from '@loopwright/demo';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { beadLength, boardShown, drag, movedBy, openSheet, placeOf, savedWords, takeAndMove } from './board-page.ts';
-import { makeBoard, openBrowser, person, type Served, serve } from './served-board.ts';
+import { makeBoard, person } from './served-board.ts';
+import { openStage } from './stage.ts';
 
 const PLAN = demoPlan();
 const HOLE = PLAN.routings[0]?.loops[0]?.holes[3] ?? '';
 const GREEN = placeOf(PLAN, HOLE, 'green');
 const WITHIN = { timeout: 10_000, interval: 20 };
 
-let served: Served;
-let browser: Browser;
+const stage = openStage();
 let context: BrowserContext;
 let page: Page;
-beforeAll(async () => {
-  served = await serve();
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await served?.close();
-});
 beforeEach(async () => {
-  const link = await makeBoard(served, PLAN);
-  ({ context, page } = await person(browser, link, 'Ada'));
+  const link = await makeBoard(stage.served, PLAN);
+  ({ context, page } = await person(stage.browser, link, 'Ada'));
   await boardShown(page);
   await expect.poll(() => savedWords(page), WITHIN).toContain('saved on the server');
 });

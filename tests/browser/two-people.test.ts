@@ -1,7 +1,7 @@
 // Two people with browsers of their own on one board, through the built server.
 import { demoPlan } from '@loopwright/demo';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import {
   beadLength,
   boardShown,
@@ -15,30 +15,22 @@ import {
   spareHoles,
   takeAndMove,
 } from './board-page.ts';
-import { makeBoard, openBrowser, person, type Served, serve } from './served-board.ts';
+import { makeBoard, person } from './served-board.ts';
+import { openStage } from './stage.ts';
 
 const PLAN = demoPlan();
 const FIRST = PLAN.routings[0]?.loops[0]?.holes ?? [];
 const [, SECOND_HOLE = '', , FOURTH_HOLE = ''] = FIRST;
 const WITHIN = { timeout: 10_000, interval: 20 };
 
-let served: Served;
-let browser: Browser;
+const stage = openStage();
 let contexts: BrowserContext[] = [];
 let ada: Page;
 let ben: Page;
 
-beforeAll(async () => {
-  served = await serve();
-  browser = await openBrowser();
-});
-afterAll(async () => {
-  await browser?.close();
-  await served?.close();
-});
 beforeEach(async () => {
-  const link = await makeBoard(served, PLAN);
-  const [first, second] = [await person(browser, link, 'Ada'), await person(browser, link, 'Ben')];
+  const link = await makeBoard(stage.served, PLAN);
+  const [first, second] = [await person(stage.browser, link, 'Ada'), await person(stage.browser, link, 'Ben')];
   contexts = [first.context, second.context];
   ada = first.page;
   ben = second.page;
