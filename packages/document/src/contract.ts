@@ -8,6 +8,17 @@ export type UndoResult =
   | { readonly kind: 'undone' | 'redone'; readonly step: NamedEdit; readonly overtaken: number }
   | { readonly kind: 'nothing' };
 
+/** What came of taking back everything since a chosen step. */
+export type PutBackResult =
+  | { readonly kind: 'put back'; readonly steps: number; readonly overtaken: number }
+  | { readonly kind: 'nothing' };
+
+/** One of my steps that still stands. `number` names it for as long as the page is open. */
+export interface DoneStep {
+  readonly number: number;
+  readonly edit: NamedEdit;
+}
+
 /** A field that could not be read, skipped the same way everywhere. */
 export interface UnreadField {
   readonly root: string;
@@ -27,6 +38,10 @@ export interface PlanDocument {
   redo(): UndoResult;
   /** What `undo` and `redo` would take back or do again, for the menu's words. */
   steps(): { readonly undo?: NamedEdit; readonly redo?: NamedEdit };
+  /** My steps that undo could take back, oldest first. The same list until one is added or taken back. */
+  done(): readonly DoneStep[];
+  /** Puts back that step of mine and all after it, as one step that can be undone; others' work stays. */
+  putBack(from: number): PutBackResult;
   unread(): readonly UnreadField[];
   /** Called after each change, own or others'; at most once per transaction. */
   onChange(listener: () => void): Stop;

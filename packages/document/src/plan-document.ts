@@ -52,6 +52,10 @@ export class SharedPlan implements PlanDocument {
 
   readonly steps = () => this.#history.steps();
 
+  readonly done = () => [];
+
+  readonly putBack = () => ({ kind: 'nothing' }) as const;
+
   readonly unread = (): readonly UnreadField[] => [...unreadOf(this.#current().read), ...this.#changes.stray()];
 
   readonly onChange = (listener: () => void): Stop => {

@@ -12,6 +12,7 @@ export type BaseId = Id<'base'>;
 export type FeatureId = Id<'feature'>;
 export type SiteMarkId = Id<'siteMark'>;
 export type ImageLayerId = Id<'imageLayer'>;
+export type SketchId = Id<'sketch'>;
 
 /** A part of a hole that can be moved by itself. */
 export type PartId = 'green' | `tee:${string}` | `turn:${string}`;

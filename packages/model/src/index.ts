@@ -22,6 +22,7 @@ export type {
   RoundId,
   RoutingId,
   SiteMarkId,
+  SketchId,
   TeeSetId,
   TurnPointId,
 } from './ids.ts';
@@ -71,7 +72,9 @@ export type {
   Site,
   SiteLocation,
   SiteMark,
+  SurveyGrid,
 } from './site.ts';
+export type { RingCentre, Sketch, SketchShape } from './sketch.ts';
 export type { CanvasPoint, Ring, SitePoint } from './space.ts';
 export type { LengthUnit } from './units.ts';
 export { cardLength, METRES_PER_FOOT, METRES_PER_YARD, metresFromYards, yardsFrom } from './units.ts';

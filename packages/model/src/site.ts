@@ -1,5 +1,7 @@
 import type { BaseId, FeatureId, ImageLayerId, SiteMarkId } from './ids.ts';
+import type { Sketch } from './sketch.ts';
 import type { Ring, SitePoint } from './space.ts';
+import type { LengthUnit } from './units.ts';
 
 /** Where on Earth the site plane lies: site metres = (projected − origin) ÷ scaleFactor, so that lengths are ground lengths. */
 export interface SiteLocation {
@@ -28,6 +30,7 @@ export interface Base {
   /** Where golfers gather: walks to and from the base are measured here. */
   readonly apron: SitePoint;
   readonly footprints: readonly Ring[];
+  readonly note?: string;
 }
 
 export type FeatureKind =
@@ -98,6 +101,17 @@ export interface ImageLayer {
   /** Site point of pixel (column, row): x = a·column + b·row + c, y = d·column + e·row + f. */
   readonly placement: readonly [a: number, b: number, c: number, d: number, e: number, f: number];
   readonly opacity: number;
+  /** What people call it; at first the file's name. */
+  readonly name?: string;
+  /** How its size on the ground is known; a `guess` shows lengths with a caution. Absent: as placed by whoever made the file. */
+  readonly scaledBy?: 'guess' | 'two points' | 'world file';
+}
+
+/** The coordinates of the site plane's origin in a survey grid of which no more is known, e.g. of a world file. */
+export interface SurveyGrid {
+  /** In metres. */
+  readonly easting: number;
+  readonly northing: number;
 }
 
 export interface Site {
@@ -112,4 +126,9 @@ export interface Site {
   readonly images: readonly ImageLayer[];
   /** A note shown with the site's name, e.g. that the scenario is invented. */
   readonly note?: string;
+  /** The unit people on this board begin with; each may read it in another. */
+  readonly units?: LengthUnit;
+  readonly grid?: SurveyGrid;
+  /** Drawn beside the plan, in the order it was drawn. */
+  readonly sketches?: readonly Sketch[];
 }

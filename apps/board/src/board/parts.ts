@@ -7,20 +7,38 @@
 import type { Analysis, Ripple } from '@loopwright/analysis';
 import type { NamedEdit, Person, SavedState } from '@loopwright/document';
 import type {
+  BaseId,
+  FeatureId,
   FindingKey,
   HoleId,
+  ImageLayerId,
   LengthUnit,
   PartId,
   Plan,
   Routing,
   RoutingId,
+  SiteMarkId,
   SitePoint,
+  SketchId,
   TeeSetId,
 } from '@loopwright/model';
 
-/** What this page has picked out. At most one thing besides the hole it belongs to. */
+/** Something on the site, picked out. */
+export type SiteThing =
+  | { readonly kind: 'boundary' }
+  | { readonly kind: 'base'; readonly id: BaseId }
+  | { readonly kind: 'feature'; readonly id: FeatureId }
+  | { readonly kind: 'mark'; readonly id: SiteMarkId }
+  | { readonly kind: 'image'; readonly id: ImageLayerId }
+  | { readonly kind: 'sketch'; readonly id: SketchId };
+
+/** What this page has picked out: a hole with a part of it, a finding, a walk, or something on the site. */
 export interface Selection {
+  /** The hole picked out; the last of several. */
   readonly hole?: HoleId;
+  /** Further holes picked out with it, without it. */
+  readonly also?: readonly HoleId[];
+  readonly thing?: SiteThing;
   readonly part?: PartId;
   readonly finding?: FindingKey;
   /** The key of a walk. */

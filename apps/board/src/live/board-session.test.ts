@@ -63,6 +63,8 @@ function fakeDocument() {
     },
     undo: () => nothing,
     redo: () => nothing,
+    done: () => [],
+    putBack: () => ({ kind: 'nothing' }),
     steps: () => ({}),
     unread: () => [],
     onChange: (listener) => {

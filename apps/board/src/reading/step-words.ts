@@ -19,7 +19,7 @@ export function stepWords(edit: NamedEdit, names: Pick<Names, 'number'>, teeSets
     case 'lay out plan':
       return 'import of a course';
     default:
-      return HOLE_STEPS[edit.edit]?.(names.number(edit.hole)) ?? edit.edit;
+      return 'hole' in edit ? (HOLE_STEPS[edit.edit]?.(names.number(edit.hole)) ?? edit.edit) : edit.edit;
   }
 }
 

@@ -66,5 +66,7 @@ function allWritesFor(edit: NamedEdit, reading: Reading): EditWrites {
       return reopen(edit, reading);
     case 'lay out plan':
       return layOutPlan(edit, reading);
+    default:
+      return 'nothing';
   }
 }

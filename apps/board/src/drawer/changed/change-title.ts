@@ -58,7 +58,7 @@ function editWords(edit: NamedEdit, source: TitleSource): string {
     case 'unpin':
       return `${partWords(source.at.plan.teeSets, source.before.number(edit.hole), edit.part)} ${edit.edit}ned`;
     default:
-      return holeEditWords(edit, source);
+      return 'hole' in edit ? holeEditWords(edit, source) : stepWords(edit, source.now, source.at.plan.teeSets);
   }
 }
 
