@@ -1,0 +1,11 @@
+import type { InstrumentEntry } from './instrument-entry.ts';
+
+export type { InstrumentEntry } from './instrument-entry.ts';
+
+/**
+ * The instruments of a board, in the order of their buttons; made once for each board that is opened.
+ * Everything named here is loaded together, after the board is shown.
+ */
+export function openInstruments(): readonly InstrumentEntry[] {
+  return [];
+}
