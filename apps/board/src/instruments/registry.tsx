@@ -1,6 +1,5 @@
+// `InstrumentEntry` is in instrument-entry.ts: an instrument imports it from there, or the two would import each other.
 import type { InstrumentEntry } from './instrument-entry.ts';
-
-export type { InstrumentEntry } from './instrument-entry.ts';
 
 /**
  * The instruments of a board, in the order of their buttons; made once for each board that is opened.
