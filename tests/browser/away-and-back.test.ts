@@ -74,3 +74,48 @@ test('a tab killed in mid-drag leaves the plan as it was', async () => {
   await expect.poll(() => beadLength(ben.page, HOLE), WITHIN).toBe(before);
   await ben.context.close();
 });
+
+test('a board that was opened before opens without a server, says so, and merges when the server is back', async () => {
+  const link = await makeBoard(stage.served, PLAN);
+  const ada = await person(stage.browser, link, 'Ada');
+  await boardShown(ada.page);
+  const before = await beadLength(ada.page, HOLE);
+  await expect.poll(() => savedWords(ada.page), WITHIN).toContain('saved on the server');
+  await ada.page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await ada.page.close();
+  await stage.served.kill();
+
+  const again = await ada.context.newPage();
+  await again.goto(link);
+  await boardShown(again);
+  await expect.poll(() => savedWords(again), WITHIN).toContain('offline');
+  await drag(again, GREEN, movedBy(GREEN, 5, 60));
+  await expect.poll(() => savedWords(again), WITHIN).toContain('kept on this machine, 1 change waiting');
+  const there = await beadLength(again, HOLE);
+  expect(there).not.toBe(before);
+
+  await stage.served.restart();
+  await expect.poll(() => savedWords(again), WITHIN).toContain('saved on the server');
+  const ben = await person(stage.browser, link, 'Ben');
+  await boardShown(ben.page);
+  await expect.poll(() => beadLength(ben.page, HOLE), WITHIN).toBe(there);
+  await Promise.all([ada.context.close(), ben.context.close()]);
+});
+
+test('without a server, a link that was never opened here opens nothing and says so', async () => {
+  const link = await makeBoard(stage.served, PLAN);
+  const ada = await person(stage.browser, link, 'Ada');
+  await boardShown(ada.page);
+  await ada.page.evaluate(async () => {
+    await navigator.serviceWorker.ready;
+  });
+  await ada.page.close();
+  await stage.served.kill();
+  const again = await ada.context.newPage();
+  await again.goto(link.replace(/#.*/, '#another-secret'));
+  await again.getByText('The server did not answer').waitFor();
+  await stage.served.restart();
+  await ada.context.close();
+});

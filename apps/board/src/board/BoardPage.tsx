@@ -2,11 +2,13 @@ import type { Plan } from '@loopwright/model';
 import { closeWords, type EnterAnswer } from '@loopwright/protocol';
 import { useEffect, useMemo, useState } from 'react';
 import { DropOnBoard } from '../home/DropOnBoard.tsx';
-import { createBoard, enterBoard } from '../live/board-api.ts';
+import { createBoard } from '../live/board-api.ts';
 import { readKept, writeKept } from '../live/kept.ts';
 import { type LiveBoard, openLiveBoard } from '../live/open-live-board.ts';
 import { saveBoardFile } from '../live/save-board-file.ts';
 import { useWatched } from '../live/use-watched.ts';
+import { enterKept } from '../offline/enter-kept.ts';
+import { keepPage } from '../offline/keep-page.ts';
 import { BoardScreen } from './BoardScreen.tsx';
 import { AskName, Closed, Door } from './Door.tsx';
 
@@ -30,9 +32,10 @@ export function BoardPage({ board, secret, openLink }: BoardPageProps) {
   const [name, setName] = useState(readKept('name'));
   const [stage, setStage] = useState<Stage>(name === undefined ? { kind: 'asking' } : { kind: 'knocking' });
   useEffect(() => {
+    if (stage.kind === 'inside') keepPage();
     if (stage.kind !== 'knocking' || name === undefined) return undefined;
     let here = true;
-    void enterBoard(board, secret, name).then((entered) => {
+    void enterKept(board, secret, name).then((entered) => {
       if (!here) return;
       if (entered.kind === 'entered') setStage({ kind: 'inside', answer: entered.answer });
       else setStage({ kind: 'outside', why: entered.kind === 'refused' ? entered.why : UNREACHED });

@@ -5,20 +5,28 @@ import type { Created } from '../board/parts.ts';
 /** What came of knocking at a board's door. */
 export type Entered =
   | { readonly kind: 'entered'; readonly answer: EnterAnswer }
-  | { readonly kind: 'refused'; readonly why: string }
+  /** `forGood`: the link opens this board no more; else it may be tried again. */
+  | { readonly kind: 'refused'; readonly why: string; readonly forGood: boolean }
   /** No server: what this machine keeps of the board may still be opened. */
   | { readonly kind: 'no answer' };
 
 const NO_ANSWER = 'The server did not answer. Nothing was lost; check the connection and try again.';
 const NOT_UNDERSTOOD = 'The server answered something this page does not understand. Reload the page.';
 
-async function post(address: string, body: unknown): Promise<Response | undefined> {
+/** Not let in, not there, gone; not: busy, too often, a proxy without a server behind it. */
+const FOR_GOOD: ReadonlySet<number> = new Set([401, 403, 404, 410]);
+
+/** Milliseconds a server is waited for where the board could be opened without it. */
+const PATIENCE = 5000;
+
+async function post(address: string, body: unknown, patience?: number): Promise<Response | undefined> {
   try {
     return await fetch(address, {
       method: 'POST',
       headers: { 'content-type': 'application/json' },
       credentials: 'same-origin',
       body: JSON.stringify(body),
+      ...(patience === undefined ? {} : { signal: AbortSignal.timeout(patience) }),
     });
   } catch {
     return undefined; // no network or no server: the caller says so
@@ -26,13 +34,19 @@ async function post(address: string, body: unknown): Promise<Response | undefine
 }
 
 /** Exchanges the secret of a link for a cookie. The secret is in the body, never in an address. */
-export async function enterBoard(board: string, secret: string, name: string): Promise<Entered> {
-  const response = await post(`/api/boards/${encodeURIComponent(board)}/enter`, { secret, name });
+export async function enterBoard(
+  board: string,
+  secret: string,
+  name: string,
+  patience: 'as long as it takes' | 'not long',
+): Promise<Entered> {
+  const most = patience === 'not long' ? PATIENCE : undefined;
+  const response = await post(`/api/boards/${encodeURIComponent(board)}/enter`, { secret, name }, most);
   if (!response) return { kind: 'no answer' };
   const body = await bodyOf(response);
-  if (!response.ok) return { kind: 'refused', why: wordsOf(body) };
+  if (!response.ok) return { kind: 'refused', why: wordsOf(body), forGood: FOR_GOOD.has(response.status) };
   const answer = parseEnterAnswer(body);
-  return answer ? { kind: 'entered', answer } : { kind: 'refused', why: NOT_UNDERSTOOD };
+  return answer ? { kind: 'entered', answer } : { kind: 'refused', why: NOT_UNDERSTOOD, forGood: false };
 }
 
 /** Makes a board, empty or holding a plan. */
