@@ -16,3 +16,4 @@ export type { Sector } from './sector.ts';
 export { sectorContains } from './sector.ts';
 export type { Apart, ClosestOnSegment } from './segment.ts';
 export { closestOnSegment, crossingShares, segmentCrossing, segmentsApart } from './segment.ts';
+export { simplified, simplifiedTo } from './simplified.ts';
