@@ -1,6 +1,8 @@
+import type { Context } from 'konva/lib/Context.js';
 import { memo } from 'react';
 import { INKS } from './inks.ts';
-import { Line, Path } from './konva-shapes.ts';
+import { Shape } from './konva-shapes.ts';
+import { type Canvas, ink, trace } from './pen.ts';
 import { toSheet } from './site-transform.ts';
 import type { WalkView } from './walk-view.ts';
 
@@ -12,23 +14,21 @@ interface WalkShapeProps {
 
 /** The walk to the next tee: dotted, with an arrow where it ends. */
 export const WalkShape = memo(function WalkShape({ view, scale, selected }: WalkShapeProps) {
-  const [x, y] = toSheet(view.end);
-  const pen = { stroke: INKS.ink, strokeScaleEnabled: false, perfectDrawEnabled: false };
-  return (
-    <>
-      <Line points={[...view.line]} {...pen} strokeWidth={selected ? 2.6 : 1.4} dash={[2, 3.5]} lineJoin="round" />
-      {view.turn !== undefined && (
-        <Path
-          data="M-3 6 L0 0 L3 6"
-          x={x}
-          y={y}
-          rotation={view.turn}
-          scaleX={1 / scale}
-          scaleY={1 / scale}
-          {...pen}
-          strokeWidth={1.3}
-        />
-      )}
-    </>
-  );
+  const paint = ({ _context: canvas }: Context) => {
+    canvas.save();
+    canvas.lineJoin = 'round';
+    trace(canvas, view.line);
+    ink(canvas, { colour: INKS.ink, weight: selected ? 2.6 : 1.4, dash: [2, 3.5] }, scale);
+    if (view.turn !== undefined) paintArrow(canvas, view, view.turn, scale);
+    canvas.restore();
+  };
+  return <Shape sceneFunc={paint} perfectDrawEnabled={false} />;
 });
+
+function paintArrow(canvas: Canvas, { end }: WalkView, turn: number, scale: number): void {
+  canvas.translate(...toSheet(end));
+  canvas.rotate((turn * Math.PI) / 180);
+  const size = 1 / scale;
+  trace(canvas, [-3 * size, 6 * size, 0, 0, 3 * size, 6 * size]);
+  ink(canvas, { colour: INKS.ink, weight: 1.3 }, scale);
+}
