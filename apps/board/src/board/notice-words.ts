@@ -5,6 +5,7 @@ import type { Notice } from '../live/board-session.ts';
 export function noticeWords(notice: Notice, step: (edit: NamedEdit) => string): string | undefined {
   if (notice.kind === 'locked') return 'This routing is locked: look at it, but nothing on it moves.';
   if (notice.kind === 'gone') return 'Somebody took that hole away meanwhile. Nothing was changed.';
+  if (notice.kind === 'said') return notice.words;
   const { result } = notice;
   if (result.kind === 'nothing') return 'There is no step of yours left to take back or do again.';
   const done = `${result.kind === 'undone' ? 'Undid' : 'Did again'}: ${step(result.step)}.`;

@@ -42,6 +42,12 @@ export interface SnapWishes {
   readonly before?: SitePoint;
   /** What this point is for: decides which guides pull. */
   readonly for: 'tee' | 'turn' | 'green' | 'vertex' | 'anything';
+  /** Metres drawn up to `from`: a hole is made as long as one beside it. */
+  readonly along?: number;
+  /** The id of a thing that does not pull, e.g. the feature whose own vertex is moved; 'boundary' for the boundary. */
+  readonly without?: string;
+  /** Rings of the instrument's own, e.g. a good walk about the last green. */
+  readonly rings?: readonly { readonly centre: SitePoint; readonly radius: number; readonly because: string }[];
 }
 
 /** What an instrument may use. Everything is as of now: read it anew at each event. */
@@ -120,7 +126,12 @@ export interface Instrument {
   readonly title: string;
   /** What it is for, in one short sentence, for its tip. */
   readonly does: string;
-  /** The key that takes it. */
+  /** The key that takes it is in letters.ts, where all of them are chosen together. */
   readonly key?: string;
+  /**
+   * How a finger works it. `aims` (unless said): a tap presses; a finger that moves carries a cross above itself, and
+   * presses there when it is lifted. `strokes`: it presses where and when it comes down, e.g. a pencil.
+   */
+  readonly finger?: 'aims' | 'strokes';
   start(bench: Bench): Running;
 }

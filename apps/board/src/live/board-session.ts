@@ -23,7 +23,9 @@ import { openVoice } from './voice.ts';
 export type Notice =
   | { readonly kind: 'gone'; readonly edit: NamedEdit }
   | { readonly kind: 'stepped'; readonly result: UndoResult }
-  | { readonly kind: 'locked' };
+  | { readonly kind: 'locked' }
+  /** Something an instrument or a sheet has to say. */
+  | { readonly kind: 'said'; readonly words: string };
 
 export interface SessionParts extends ReckonerParts {
   readonly plan: PlanDocument;
@@ -56,6 +58,8 @@ export interface BoardSession {
   select(selection: Selection): void;
   showRouting(routing: RoutingId): void;
   sayLocked(): void;
+  /** Says something at the foot of the drawing, and to those who listen. */
+  say(words: string): void;
   dismissNotice(): void;
   close(): void;
 }
@@ -65,7 +69,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
   const { plan, connection } = parts;
   const others = followOthers(connection.presence);
   const written = followDocument(plan);
-  const say = openVoice(connection.presence);
+  const tell = openVoice(connection.presence);
   const saved = openSlot(connection.saved());
   const selection = openSlot<Selection>({});
   const notice = openSlot<Notice | undefined>(undefined);
@@ -73,7 +77,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
 
   const drag = (named: NamedEdit | undefined) => {
     pictures.hold(named);
-    say({ drag: named });
+    tell({ drag: named });
   };
   const edit = (named: NamedEdit): EditResult => {
     const before = landingFrom(pictures.frame.get());
@@ -92,7 +96,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     notice.set({ kind: 'stepped', result });
   };
   const stopSaved = connection.onSaved(() => saved.set(connection.saved()));
-  say({ routing: pictures.frame.get()?.routing.id });
+  tell({ routing: pictures.frame.get()?.routing.id });
 
   return {
     frame: pictures.frame,
@@ -114,16 +118,17 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     },
     undo: () => step(plan.undo),
     redo: () => step(plan.redo),
-    point: (pointer) => say({ pointer, routing: pictures.frame.get()?.routing.id }),
+    point: (pointer) => tell({ pointer, routing: pictures.frame.get()?.routing.id }),
     select: (next) => {
       selection.set(next);
-      say({ selection: next });
+      tell({ selection: next });
     },
     showRouting: (routing) => {
       pictures.show(routing);
-      say({ routing });
+      tell({ routing });
     },
     sayLocked: () => notice.set({ kind: 'locked' }),
+    say: (words) => notice.set({ kind: 'said', words }),
     dismissNotice: () => notice.set(undefined),
     close: () => {
       for (const stop of [written.stop, stopSaved, pictures.stop]) stop();

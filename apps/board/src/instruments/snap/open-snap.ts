@@ -1,0 +1,45 @@
+import { type Box, boundsOf } from '@loopwright/geometry';
+import type { FeatureGeometry, SitePoint } from '@loopwright/model';
+import type { Reading } from '../../board/parts.ts';
+import type { Viewpoint } from '../../drawing/viewpoint.ts';
+import type { BoardSession } from '../../live/board-session.ts';
+import type { Watched } from '../../live/slot.ts';
+import { namesOf } from '../../reading/names.ts';
+import type { Snapped, SnapWishes } from '../instrument.ts';
+import { guidesFor } from './guides-for.ts';
+import { pulled } from './pulled.ts';
+
+interface SnapParts {
+  readonly session: BoardSession;
+  readonly viewpoint: Viewpoint;
+  readonly reading: Watched<Reading>;
+  readonly isOff: () => boolean;
+}
+
+/** How near a guide pulls, in pixels: near enough to be meant, far enough to be easily met. */
+const REACH_PIXELS = 12;
+
+/** Pulls points to the guides of the board as it is now. */
+export function openSnap({ session, viewpoint, reading, isOff }: SnapParts) {
+  const boxes = new WeakMap<FeatureGeometry, Box>();
+  const boxOf = (geometry: FeatureGeometry): Box => {
+    const known = boxes.get(geometry) ?? boundsOf(pointsOf(geometry));
+    boxes.set(geometry, known);
+    return known;
+  };
+  return (at: SitePoint, wishes: SnapWishes): Snapped => {
+    const frame = session.frame.get();
+    if (!frame || isOff()) return { at };
+    const reach = REACH_PIXELS / viewpoint.view.get().scale;
+    const names = namesOf(frame.plan, frame.routing, reading.get().units);
+    // What is half drawn is in the frame already: it must not pull at itself.
+    const written = session.writtenPlan.get().routings.find(({ id }) => id === frame.routing.id);
+    const holes = new Set(written?.holes.map(({ id }) => id) ?? []);
+    return pulled(at, guidesFor({ ...frame, holes, names, at, reach, boxOf }, wishes), reach);
+  };
+}
+
+function pointsOf(geometry: FeatureGeometry): readonly SitePoint[] {
+  if (geometry.type === 'point') return [geometry.at];
+  return geometry.type === 'line' ? geometry.points : (geometry.rings[0] ?? []);
+}
