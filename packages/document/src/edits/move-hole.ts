@@ -1,20 +1,9 @@
-import { type Hole, type PartId, parsePoint, type SitePoint } from '@loopwright/model';
+import type { SitePoint } from '@loopwright/model';
+import type { Write } from '../cells.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { EditNamed, EditWrites } from './edit-named.ts';
-import { valueOfPart } from './move-part.ts';
-import { openHole } from './open-hole.ts';
-
-/** The parts of a hole that lie somewhere, with their places. */
-function placedParts(hole: Hole): readonly { readonly part: PartId; readonly at: SitePoint }[] {
-  return [
-    ...Object.entries(hole.tees).map(([teeSet, at]): { part: PartId; at: SitePoint } => ({
-      part: `tee:${teeSet}`,
-      at,
-    })),
-    ...hole.turnPoints.map(({ id, at }): { part: PartId; at: SitePoint } => ({ part: `turn:${id}`, at })),
-    ...(hole.green ? [{ part: 'green' as const, at: hole.green.centre }] : []),
-  ];
-}
+import { cellsOfHole, shiftedPart } from './hole-parts.ts';
+import { type OpenHole, openHole } from './open-hole.ts';
 
 /**
  * Shifts a whole hole: its tees, turn points, green and the waypoints of the walk after it. Each part stays a key of
@@ -24,19 +13,19 @@ function placedParts(hole: Hole): readonly { readonly part: PartId; readonly at:
  */
 export function moveHole(edit: EditNamed<'move hole'>, reading: Reading): EditWrites {
   const open = openHole(reading, edit);
-  if (typeof open === 'string') return open;
-  const { routing, hole } = open;
-  const shifted = (at: SitePoint) => parsePoint({ x: at.x + edit.by.x, y: at.y + edit.by.y });
-  const writes = [];
-  for (const { part, at } of placedParts(hole)) {
-    const to = shifted(at);
-    if (to === undefined) return 'nothing';
-    writes.push(open.write(part, valueOfPart(reading, routing.id, hole.id, part, to)));
-  }
-  if (hole.waypoints.length > 0) {
-    const waypoints = hole.waypoints.flatMap((at) => shifted(at) ?? []);
-    if (waypoints.length < hole.waypoints.length) return 'nothing';
-    writes.push(open.write('waypoints', waypoints));
+  return typeof open === 'string' ? open : (shiftedHole(open, reading, edit.by) ?? 'nothing');
+}
+
+const PLACED = /^(?:green|waypoints|tee:.*|turn:.*)$/;
+
+/** The writes that shift everything of a hole that lies somewhere; `undefined` when a part would leave the site plane. */
+export function shiftedHole(open: OpenHole, reading: Reading, by: SitePoint): readonly Write[] | undefined {
+  const parts = cellsOfHole(reading, open.routing.id, open.hole.id);
+  const writes: Write[] = [];
+  for (const part of parts.keys()) {
+    const value = PLACED.test(part) ? shiftedPart(parts, part, by) : null;
+    if (value === undefined) return undefined;
+    if (value !== null) writes.push(open.write(part, value));
   }
   return writes;
 }

@@ -1,19 +1,11 @@
-import { type Hole, orderKeyAt, parsePoint, type SitePoint, type TeeSet } from '@loopwright/model';
+import { orderKeyAt, parsePoint } from '@loopwright/model';
 import { partsOf, type Write } from '../cells.ts';
 import { parsePlacedTurn } from '../reading/read-hole.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { EditNamed, EditWrites } from './edit-named.ts';
 import { type OpenHole, openHole } from './open-hole.ts';
+import { rearTee } from './rear-tee.ts';
 import { turnedSite } from './turned-site.ts';
-
-/** The rearmost tee placed by hand: the first tee set, from the back, that has one. */
-function rearTee(hole: Hole, teeSets: readonly TeeSet[]): { readonly id: string; readonly at: SitePoint } | undefined {
-  for (const { id } of teeSets) {
-    const at = hole.tees[id];
-    if (at) return { id, at };
-  }
-  return undefined;
-}
 
 /**
  * Plays a hole the other way: the rear tee goes where the green was, the green where the rear tee was, and the turn

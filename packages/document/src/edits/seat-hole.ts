@@ -1,4 +1,4 @@
-import { type HoleId, holeOf, type LoopId, type Routing } from '@loopwright/model';
+import { type HoleId, holeOf, type Loop, type LoopId, type Routing } from '@loopwright/model';
 import type { Write } from '../cells.ts';
 import type { EditWrites } from './edit-named.ts';
 import type { OpenHole } from './open-hole.ts';
@@ -16,11 +16,16 @@ function placedIn(routing: Routing, holes: readonly HoleId[]): readonly Placed[]
  * Seats a hole in a row, after the one at `index`. A seat is one value: however many people move a hole at once, it
  * sits in one place.
  */
-function seatAfter(open: OpenHole, row: Row, others: readonly HoleId[], index: number): readonly Write[] {
-  const { key, rekeyed } = placeAfter(placedIn(open.routing, others), index);
+function seatAfter(
+  routing: Routing,
+  hole: HoleId,
+  row: Row,
+  { others, index }: { readonly others: readonly HoleId[]; readonly index: number },
+): readonly Write[] {
+  const { key, rekeyed } = placeAfter(placedIn(routing, others), index);
   return [
-    open.write('seat', { ...row, key }),
-    ...rekeyed.map((other) => writeOfHole(open.routing.id, other.id, 'seat', { ...row, key: other.key })),
+    writeOfHole(routing.id, hole, 'seat', { ...row, key }),
+    ...rekeyed.map((other) => writeOfHole(routing.id, other.id, 'seat', { ...row, key: other.key })),
   ];
 }
 
@@ -36,15 +41,28 @@ export function seatInLoop(open: OpenHole, loopId: LoopId, after: HoleId | 'firs
   if (after === hole.id) return 'nothing';
   const now = loop.holes.indexOf(hole.id);
   if (now >= 0 && (loop.holes[now - 1] ?? 'first') === after) return 'nothing';
-  const others = loop.holes.filter((id) => id !== hole.id);
+  if (after !== 'first' && !loop.holes.includes(after)) return 'gone';
+  return seatNewInLoop(routing, hole.id, loop, after);
+}
+
+/** Seats a hole in a loop, after a hole that sits there, or first. */
+export function seatNewInLoop(
+  routing: Routing,
+  hole: HoleId,
+  loop: Pick<Loop, 'id' | 'holes'>,
+  after: HoleId | 'first',
+): readonly Write[] {
+  const others = loop.holes.filter((id) => id !== hole);
   const index = after === 'first' ? -1 : others.indexOf(after);
-  if (after !== 'first' && index < 0) return 'gone';
-  return seatAfter(open, { in: 'loop', loop: loopId }, others, index);
+  return seatAfter(routing, hole, { in: 'loop', loop: loop.id }, { others, index });
 }
 
 /** Seats a hole last in the spare tray. */
-export function seatInTray(open: OpenHole): EditWrites {
-  const { routing, hole } = open;
-  if (hole.seat.in === 'spare') return 'nothing';
-  return seatAfter(open, { in: 'spare' }, routing.spare, routing.spare.length - 1);
+export function seatInTray({ routing, hole }: OpenHole): EditWrites {
+  return hole.seat.in === 'spare' ? 'nothing' : seatNewInTray(routing, hole.id);
+}
+
+/** Seats a hole that has no seat yet, or one elsewhere, last in the spare tray. */
+export function seatNewInTray(routing: Routing, hole: HoleId): readonly Write[] {
+  return seatAfter(routing, hole, { in: 'spare' }, { others: routing.spare, index: routing.spare.length - 1 });
 }
