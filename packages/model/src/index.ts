@@ -28,6 +28,8 @@ export type {
 } from './ids.ts';
 export { ID_PATTERN, isId, makeId } from './ids.ts';
 export { pointToMillimetre, toMillimetre } from './millimetre.ts';
+export type { NewPlan, StartingHoles } from './new-plan.ts';
+export { newPlan, STARTING_HOLES } from './new-plan.ts';
 export { holeOf, loopsOf, numberHoles, playingOrder } from './numbering.ts';
 export { isOrderKey, orderKeyAt } from './order-key.ts';
 export { parseDisposition } from './parse/disposition.ts';
@@ -53,7 +55,16 @@ export { parsePlan, parseSettingValue, parseTeeSet } from './parse/plan.ts';
 export { parsePoint, parsePoints, parseRing } from './parse/point.ts';
 export type { LoopFrame } from './parse/routing.ts';
 export { parseLoop, parseRound } from './parse/routing.ts';
-export { parseBase, parseBoundary, parseImageLayer, parseLocation, parseSiteMark } from './parse/site-parts.ts';
+export {
+  parseBase,
+  parseBoundary,
+  parseGrid,
+  parseImageLayer,
+  parseLengthUnit,
+  parseLocation,
+  parseSiteMark,
+} from './parse/site-parts.ts';
+export { parseSketch, parseSketchShape } from './parse/sketch.ts';
 export { parseLines, parseName, parseText } from './parse/text.ts';
 export type { Loop, ModelPlayer, Plan, Round, Routing, TeeSet } from './plan.ts';
 export { seededRandom } from './random.ts';

@@ -15,6 +15,14 @@ export const LIMITS = {
   footprints: 20,
   siteMarks: 500,
   imageLayers: 20,
+  sketches: 1_000,
+  /** Points of one pencil stroke, measured line or rod. */
+  sketchPoints: 500,
+  /** Metres: the least and the largest radius of a clearance ring. */
+  leastRingRadius: 0.1,
+  ringRadius: 2_000,
+  /** Inks that tell people apart, numbered from 0. */
+  inks: 8,
   /** Pixels along one side of an image. */
   imagePixels: 100_000,
   routings: 26,

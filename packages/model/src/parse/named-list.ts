@@ -5,6 +5,8 @@ import { parseText } from './text.ts';
 interface ListWords {
   /** What one of them is called, e.g. 'Hole'. */
   readonly one: string;
+  /** Several of them, where an s at the end does not say it. */
+  readonly many?: string;
   readonly most: number;
 }
 
@@ -19,8 +21,9 @@ export function parseNamedList<T extends { readonly id: string }>(
   notes: ReadingNotes,
 ): readonly T[] {
   if (value === undefined) return [];
+  const many = words.many ?? `${words.one.toLowerCase()}s`;
   if (!Array.isArray(value)) {
-    notes.add(`The list of ${words.one.toLowerCase()}s could not be read and was left out.`);
+    notes.add(`The list of ${many} could not be read and was left out.`);
     return [];
   }
   const taken = new Set<string>();
@@ -39,8 +42,7 @@ export function parseNamedList<T extends { readonly id: string }>(
     taken.add(id);
     members.push(id === parsed.id ? parsed : { ...parsed, id });
   }
-  if (value.length > words.most)
-    notes.add(`Only the first ${words.most} of ${value.length} ${words.one.toLowerCase()}s were taken in.`);
+  if (value.length > words.most) notes.add(`Only the first ${words.most} of ${value.length} ${many} were taken in.`);
   return members;
 }
 

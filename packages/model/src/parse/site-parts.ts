@@ -1,6 +1,7 @@
 import { isId } from '../ids.ts';
 import { toMillimetre } from '../millimetre.ts';
-import type { Base, Boundary, ImageLayer, SiteLocation, SiteMark } from '../site.ts';
+import type { Base, Boundary, ImageLayer, SiteLocation, SiteMark, SurveyGrid } from '../site.ts';
+import type { LengthUnit } from '../units.ts';
 import { isFields, parseEach, parseSome, parseWord } from './fields.ts';
 import { LIMITS } from './limits.ts';
 import { parseNumber } from './number.ts';
@@ -22,6 +23,19 @@ export function parseLocation(value: unknown): SiteLocation | undefined {
   return { latitude, longitude, epsg, origin: { easting, northing }, scaleFactor };
 }
 
+/** Where the site plane's origin lies in a survey grid. All of it or nothing. */
+export function parseGrid(value: unknown): SurveyGrid | undefined {
+  if (!isFields(value)) return undefined;
+  const easting = parseNumber(value.easting, -1e8, 1e8);
+  const northing = parseNumber(value.northing, -1e8, 1e8);
+  return easting === undefined || northing === undefined ? undefined : { easting, northing };
+}
+
+/** The unit lengths are read in. */
+export function parseLengthUnit(value: unknown): LengthUnit | undefined {
+  return parseWord(value, ['yards', 'metres']);
+}
+
 /** The edge of the land: at least one outline. */
 export function parseBoundary(value: unknown): Boundary | undefined {
   if (!isFields(value)) return undefined;
@@ -36,11 +50,13 @@ export function parseBase(value: unknown): Base | undefined {
   if (!isFields(value) || !isId(value.id)) return undefined;
   const apron = parsePoint(value.apron);
   if (apron === undefined) return undefined;
+  const note = parseLines(value.note, LIMITS.note);
   return {
     id: value.id,
     name: parseName(value.name, LIMITS.name) ?? 'Base',
     apron,
     footprints: parseSome(value.footprints, LIMITS.footprints, parseRing),
+    ...(note && { note }),
   };
 }
 
@@ -62,6 +78,8 @@ export function parseSiteMark(value: unknown): SiteMark | undefined {
 
 const SHA_256 = /^[0-9a-f]{64}$/;
 
+const SCALED_BY = ['guess', 'two points', 'world file'] as const;
+
 /** An image under the drawing: its blob's hash and where its pixels lie. */
 export function parseImageLayer(value: unknown): ImageLayer | undefined {
   if (!isFields(value) || !isId(value.id) || typeof value.blob !== 'string' || !SHA_256.test(value.blob))
@@ -74,6 +92,8 @@ export function parseImageLayer(value: unknown): ImageLayer | undefined {
   if (a === undefined || b === undefined || c === undefined || d === undefined || e === undefined || f === undefined)
     return undefined;
   if (toMillimetre((a * e - b * d) * 1000) === 0) return undefined; // the image would have no area
+  const name = parseName(value.name, LIMITS.name);
+  const scaledBy = parseWord(value.scaledBy, SCALED_BY);
   return {
     id: value.id,
     blob: value.blob,
@@ -81,5 +101,7 @@ export function parseImageLayer(value: unknown): ImageLayer | undefined {
     heightPixels: Math.round(heightPixels),
     placement: [a, b, c, d, e, f],
     opacity: parseNumber(value.opacity, 0, 1) ?? 1,
+    ...(name && { name }),
+    ...(scaledBy && { scaledBy }),
   };
 }
