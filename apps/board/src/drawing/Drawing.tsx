@@ -54,7 +54,7 @@ export function Drawing(props: DrawingProps) {
   const size = useSurfaceSize(surface, viewpoint);
   const [hovered, setHovered] = useState<Hit>();
   const pointer = useMemo(() => openSlot<CanvasPoint>({ x: 0, y: 0 }), []);
-  const model = useDrawingModel({ ...props, teeSet: reading.teeSet, scale: view.scale });
+  const model = useDrawingModel({ ...props, teeSet: reading.teeSet, units: reading.units, scale: view.scale });
   const hand = useHand(props);
   const pointers = usePointerHand({
     surface,

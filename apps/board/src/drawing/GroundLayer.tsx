@@ -1,4 +1,4 @@
-import type { Plan } from '@loopwright/model';
+import type { Plan, SketchId } from '@loopwright/model';
 import { memo, useMemo } from 'react';
 import { FeatureShape } from './FeatureShape.tsx';
 import type { FeatureView } from './feature-view.ts';
@@ -8,18 +8,24 @@ import type { NameLabel } from './labels.ts';
 import { makePatterns } from './patterns.ts';
 import { BaseShape, BoundaryShape, MarkShape, NameShape } from './SiteShapes.tsx';
 import type { View } from './site-transform.ts';
+import { SketchShapes } from './sketches/SketchShapes.tsx';
+import type { SketchView } from './sketches/sketch-view.ts';
 import { type BlobAddress, useSiteImages } from './use-site-images.ts';
 
 interface GroundLayerProps {
   readonly site: Plan['site'];
   readonly features: readonly FeatureView[];
   readonly names: readonly NameLabel[];
+  /** Those at rest. */
+  readonly sketches: readonly SketchView[];
+  readonly selectedSketch: SketchId | undefined;
   readonly view: View;
   readonly blobAddress: BlobAddress;
 }
 
 /** What is there before any hole: image, features, boundary, bases, marks and their names. Still while holes move. */
-export const GroundLayer = memo(function GroundLayer({ site, features, names, view, blobAddress }: GroundLayerProps) {
+export const GroundLayer = memo(function GroundLayer(props: GroundLayerProps) {
+  const { site, features, names, view, blobAddress } = props;
   const images = useSiteImages(site.images, blobAddress);
   const tiles = useMemo(() => makePatterns(document), []);
   const { scale } = view;
@@ -41,6 +47,7 @@ export const GroundLayer = memo(function GroundLayer({ site, features, names, vi
       {site.bases.map((base) => (
         <BaseShape key={base.id} base={base} scale={scale} />
       ))}
+      <SketchShapes sketches={props.sketches} scale={scale} selected={props.selectedSketch} />
       <Group>
         {names.map((name) => (
           <NameShape key={name.id} name={name} scale={scale} />

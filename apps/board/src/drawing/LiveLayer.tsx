@@ -1,5 +1,5 @@
 import type { Person } from '@loopwright/document';
-import type { FindingKey, SitePoint } from '@loopwright/model';
+import type { FindingKey, SitePoint, SketchId } from '@loopwright/model';
 import { memo } from 'react';
 import { inkOf } from '../board/people-inks.ts';
 import { discRadius } from './disc-radius.ts';
@@ -12,6 +12,8 @@ import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
 import { Circle, Group, Layer } from './konva-shapes.ts';
 import { toSheet, type View } from './site-transform.ts';
+import { SketchShapes } from './sketches/SketchShapes.tsx';
+import type { SketchView } from './sketches/sketch-view.ts';
 import type { WalkView } from './walk-view.ts';
 
 interface LiveLayerProps extends HolesProps {
@@ -27,6 +29,9 @@ interface LiveLayerProps extends HolesProps {
   /** Holes as they were before the drag in progress. */
   readonly ghosts: readonly HoleView[];
   readonly people: readonly Person[];
+  /** Sketches in somebody's hands. */
+  readonly sketches: readonly SketchView[];
+  readonly selectedSketch: SketchId | undefined;
 }
 
 /** Everything that moves while somebody drags: it alone is drawn anew then. */
@@ -45,6 +50,7 @@ export function LiveLayer(props: LiveLayerProps) {
       {props.ghosts.map((ghost) => (
         <GhostShape key={ghost.id} view={ghost} />
       ))}
+      <SketchShapes sketches={props.sketches} scale={scale} selected={props.selectedSketch} />
       <Walks walks={props.walks} selectedWalk={props.selectedWalk} scale={scale} />
       <Holes {...props} scale={scale} />
       {selected && <Grips hole={selected} scale={scale} />}

@@ -29,12 +29,15 @@ export function PlanStage(props: PlanStageProps) {
   const view = useWatched(props.viewpoint.view);
   const size = useWatched(props.viewpoint.size);
   const fonts = useFontsReady();
+  const sketch = selection.thing?.kind === 'sketch' ? selection.thing.id : undefined;
   const manner = { teeSet: reading.teeSet, selectedHole: selection.hole, hoveredHole: hovered, view };
   return (
     <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
       <GroundLayer
         site={props.site}
         features={model.features}
+        sketches={model.sketches.still}
+        selectedSketch={sketch}
         names={model.labels.names}
         view={view}
         blobAddress={props.blobAddress}
@@ -47,6 +50,8 @@ export function PlanStage(props: PlanStageProps) {
         numbers={model.labels.numbers}
         selectedWalk={selection.walk}
         holes={model.movingHoles}
+        sketches={model.sketches.live}
+        selectedSketch={sketch}
         walks={model.movingWalks}
         findings={model.targets.findings}
         findingPlaces={model.labels.findings}

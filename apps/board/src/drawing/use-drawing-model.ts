@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import { type HoleId, holeOf, type SitePoint, type TeeSetId } from '@loopwright/model';
+import { type HoleId, holeOf, type LengthUnit, type SitePoint, type TeeSetId } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
 import type { Targets } from '../tools/hit.ts';
@@ -8,6 +8,7 @@ import { openFindingViews } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
 import { openLabels } from './open-labels.ts';
+import { useSketches } from './sketches/use-sketches.ts';
 import { openSteadyList } from './steady-list.ts';
 import { openWalkViews, type WalkView } from './walk-view.ts';
 
@@ -16,6 +17,7 @@ interface Shown extends Consequences {
   readonly drags: readonly NamedEdit[];
   readonly selection: Selection;
   readonly teeSet: TeeSetId;
+  readonly units: LengthUnit;
   readonly findingsShown: boolean;
   readonly scale: number;
 }
@@ -56,6 +58,7 @@ export function useDrawingModel(shown: Shown) {
   );
 
   const moving = useMemo(() => holesOf(drags, routing.id), [drags, routing.id]);
+  const sketches = useSketches({ ...shown, sketches: plan.site.sketches, moving });
   const isMoving = ({ id }: HoleView) => moving.has(id);
   const ghosts = useMemo(() => {
     const before =
@@ -81,6 +84,7 @@ export function useDrawingModel(shown: Shown) {
   const walkMoves = (walk: (typeof walks)[number]) => walk.holes.some((hole) => moving.has(hole));
   return {
     features,
+    sketches,
     labels,
     targets,
     ghosts,
