@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 
 const SERVER = resolve(import.meta.dirname, '../../apps/server/dist/main.js');
 const CHROMIUM_FLAGS = [
@@ -104,8 +104,9 @@ export async function person(
   browser: Browser,
   link: string,
   name: string,
+  options: BrowserContextOptions = {},
 ): Promise<{ context: BrowserContext; page: Page }> {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
   await context.addInitScript((called) => localStorage.setItem('loopwright name', called), name);
   const page = await context.newPage();
   await page.goto(link);

@@ -1,10 +1,12 @@
-// Two budgets of the page, measured in real Chromium on the built server, with the demo course:
-// script time of a drag's frame, alone and with ten others dragging (processor time of the page's main thread, from a
-// trace), beside the same page without the analysis's memory; and the way of a drag from one screen to another.
+// Two budgets of the page, measured in real Chromium on the built server:
+// script time of a drag's frame (processor time of the page's main thread, from a trace), on the demo course alone and
+// with ten others dragging, beside the same page without the analysis's memory, and on a busy board: 27 holes, 200
+// features, an image of 60 megapixels; and the way of a drag from one screen to another.
 // Prints what it finds; asserts only that there was something to measure.
 import { fork } from 'node:child_process';
 import { cpus, loadavg } from 'node:os';
 import { demoPlan } from '@loopwright/demo';
+import type { Plan } from '@loopwright/model';
 import { roomPath } from '@loopwright/protocol';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -12,6 +14,8 @@ import { boardShown, pixelOf, placeOf } from '../browser/board-page.ts';
 import { makeBoard, openBrowser, person, type Served, serve } from '../browser/served-board.ts';
 import { enter } from '../faults/page.ts';
 import { bundled, forgetfulPage, showPage } from './builds.ts';
+import { busyPlan } from './busy-plan.ts';
+import { bringImage, drawLargeImage, type LargeImage, overImage } from './large-image.ts';
 import type { Dragger } from './others-dragging.ts';
 import { scriptOfMoves, TRACED } from './pictures.ts';
 
@@ -69,17 +73,21 @@ async function dragFrames(page: Page): Promise<readonly number[]> {
   return pictures.slice(10);
 }
 
+function whereOf(link: string) {
+  const { host, pathname, hash } = new URL(link);
+  return { address: host, board: pathname.split('/').at(-1) ?? '', secret: hash.slice(1) };
+}
+
 /** Ten people, each dragging the green of a hole of their own at 25 a second, until stopped. */
 async function othersDragging(link: string): Promise<() => void> {
-  const { host, pathname, hash } = new URL(link);
-  const where = { address: host, board: pathname.split('/').at(-1) ?? '', secret: hash.slice(1) };
+  const where = whereOf(link);
   const holes = HOLES.filter((hole) => hole !== MINE).slice(0, OTHERS);
   const draggers = await Promise.all(
     holes.map(async (hole, index): Promise<Dragger> => {
       const { cookie, entered } = await enter(where, `Guest ${index + 1}`);
       const room = roomPath({ board: entered.board, membership: entered.membership, room: 'plan' });
       const about = placeOf(PLAN, hole, 'green');
-      return { url: `ws://${host}/sync/${room}`, cookie, routing: ROUTING, hole, about };
+      return { url: `ws://${where.address}/sync/${room}`, cookie, routing: ROUTING, hole, about };
     }),
   );
   const crowd = fork(crowdProgram, [JSON.stringify(draggers)]);
@@ -87,13 +95,23 @@ async function othersDragging(link: string): Promise<() => void> {
   return () => crowd.disconnect();
 }
 
-/** The same drag alone and among ten others, on the page as it is built or another. */
-async function measured(directory?: string) {
-  const link = await makeBoard(served, PLAN);
-  const { page, context } = await person(browser, 'about:blank', 'Ada');
+interface Measured {
+  readonly plan: Plan;
+  /** Beneath the plan, when there is one. */
+  readonly image?: LargeImage;
+  /** Another page than the one that is built. */
+  readonly directory?: string;
+}
+
+/** The same drag alone and among ten others. */
+async function measured({ plan, image, directory }: Measured) {
+  const link = await makeBoard(served, image ? overImage(plan, image) : plan);
+  if (image) await bringImage(whereOf(link), image);
+  const { page, context } = await person(browser, 'about:blank', 'Ada', { serviceWorkers: 'block' });
   if (directory !== undefined) await showPage(context, directory);
   await page.goto(link);
   await boardShown(page);
+  if (image) await page.waitForLoadState('networkidle');
   await dragFrames(page);
   const alone = await dragFrames(page);
   const stop = await othersDragging(link);
@@ -106,15 +124,24 @@ async function measured(directory?: string) {
 
 test('script time of a drag frame, alone and with ten others dragging', async () => {
   process.stdout.write(`${cpus()[0]?.model} × ${cpus().length}, load ${loadavg()[0]?.toFixed(1)}\n`);
-  const ours = await measured();
+  const ours = await measured({ plan: PLAN });
   say('script of a drag frame, alone', ours.alone, 'p95 8 ms');
   say('script of a drag frame, ten others dragging', ours.together, 'p95 8 ms');
-  const rival = await measured(await forgetfulPage());
+  const rival = await measured({ plan: PLAN, directory: await forgetfulPage() });
   say('the same with a full analysis for each state, alone', rival.alone, 'rival');
   say('the same with a full analysis for each state, ten others dragging', rival.together, 'rival');
   const ratio = (how: 'alone' | 'together') => (quantile(rival[how], 0.5) / quantile(ours[how], 0.5)).toFixed(2);
   process.stdout.write(`rival ÷ ours, p50: alone ${ratio('alone')}, among ten others ${ratio('together')}\n`);
   expect(Math.min(ours.alone.length, ours.together.length)).toBeGreaterThan(STEPS / 2);
+});
+
+test('script time of a drag frame on a busy board: 27 holes, 200 features, an image of 60 megapixels', async () => {
+  const image = await drawLargeImage(browser);
+  process.stdout.write(`an image of ${(image.bytes.length / 1e6).toFixed(0)} MB; load ${loadavg()[0]?.toFixed(1)}\n`);
+  const { alone, together } = await measured({ plan: busyPlan(), image });
+  say('script of a drag frame on a busy board, alone', alone, 'p95 8 ms');
+  say('script of a drag frame on a busy board, ten others dragging', together, 'p95 8 ms');
+  expect(Math.min(alone.length, together.length)).toBeGreaterThan(STEPS / 2);
 });
 
 /** Notes when the length on a hole's bead changes, on the clock all pages of the machine share. */
