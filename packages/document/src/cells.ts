@@ -22,6 +22,7 @@ export const NO_CELLS: Cells = {
   marks: NO_GROUPS,
   features: NO_GROUPS,
   images: NO_GROUPS,
+  sketches: NO_GROUPS,
   teeSets: NO_GROUPS,
   routings: NO_GROUPS,
   loops: NO_GROUPS,

@@ -21,6 +21,7 @@ test('a board stored by version 1 reads as it was left, with nothing unread', ()
     bases: [{ id: 'house' }],
     features: [{ id: 'pond', buffer: 5 }],
   });
+  expect(Object.keys(site).sort()).toEqual(['bases', 'features', 'images', 'marks', 'name', 'north']);
   expect(teeSets.map(({ id }) => id)).toEqual(['back', 'forward']);
   expect(routing.loops).toEqual([{ id: 'out', name: 'Out', base: 'house', holes: ['h4', 'h1', 'h2'] }]);
   expect(routing.spare).toEqual(['h3']);

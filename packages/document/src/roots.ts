@@ -11,6 +11,7 @@ export const ROOTS = [
   'marks',
   'features',
   'images',
+  'sketches',
   'teeSets',
   'routings',
   'loops',
@@ -27,11 +28,12 @@ const ID = '(?!constructor(?![a-z0-9-]))[a-z0-9][a-z0-9-]{0,39}';
 const PART = `green|(?:tee|turn):${ID}`;
 
 const GRAMMAR: Readonly<Record<Root, RegExp>> = {
-  site: /^()(name|note|north|location|boundary)$/,
-  bases: new RegExp(`^(${ID})/(seat|name|apron|footprints)$`),
+  site: /^()(name|note|north|location|boundary|units|grid)$/,
+  bases: new RegExp(`^(${ID})/(seat|name|apron|footprints|note)$`),
   marks: new RegExp(`^(${ID})/(seat|kind|at|verdict|note)$`),
   features: new RegExp(`^(${ID})/(seat|kind|name|geometry|allows|buffer|authority|note|height)$`),
-  images: new RegExp(`^(${ID})/(seat|pixels|placement|opacity)$`),
+  images: new RegExp(`^(${ID})/(seat|pixels|placement|opacity|name|scaled-by)$`),
+  sketches: new RegExp(`^(${ID})/(seat|shape|drawn|kept|note)$`),
   teeSets: new RegExp(`^(${ID})/(seat|name|player)$`),
   routings: new RegExp(`^(${ID})/(seat|name|locked)$`),
   loops: new RegExp(`^(${ID}/${ID})/(seat|name|base)$`),

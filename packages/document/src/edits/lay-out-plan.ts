@@ -9,6 +9,7 @@ import {
   type Routing,
   type Site,
   type SiteMark,
+  type Sketch,
   type TeeSet,
 } from '@loopwright/model';
 import type { Write } from '../cells.ts';
@@ -16,6 +17,7 @@ import { RELATION_WORDS } from '../reading/read-hole.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { Root } from '../roots.ts';
 import type { EditNamed, EditWrites } from './edit-named.ts';
+import { partsOfImage, partsOfSketch } from './thing-parts.ts';
 
 /**
  * Writes a whole plan into a document without holes, e.g. an imported course. Over holes it changes nothing.
@@ -59,19 +61,23 @@ function withoutId<T extends { readonly id: string }>(value: T): Omit<T, 'id'> {
 }
 
 function writesOfSite(site: Site): readonly Write[] {
-  const { bases, marks, features, images, ...frame } = site;
+  const { bases, marks, features, images, sketches = [], ...frame } = site;
   return [
     ...fields('site', '', frame),
     ...bases.flatMap((base: Base, index) => thing('bases', base.id, index, withoutId(base))),
     ...marks.flatMap((mark: SiteMark, index) => thing('marks', mark.id, index, withoutId(mark))),
     ...features.flatMap((feature: Feature, index) => thing('features', feature.id, index, withoutId(feature))),
     ...images.flatMap(writesOfImage),
+    ...sketches.flatMap(writesOfSketch),
   ];
 }
 
 function writesOfImage(image: ImageLayer, index: number): readonly Write[] {
-  const { id, blob, widthPixels, heightPixels, placement, opacity } = image;
-  return thing('images', id, index, { pixels: { blob, widthPixels, heightPixels }, placement, opacity });
+  return thing('images', image.id, index, partsOfImage(image));
+}
+
+function writesOfSketch(sketch: Sketch, index: number): readonly Write[] {
+  return thing('sketches', sketch.id, index, partsOfSketch(sketch));
 }
 
 function writesOfRouting(routing: Routing, index: number): readonly Write[] {

@@ -1,4 +1,4 @@
-import { LIMITS, type Plan, type Site } from '@loopwright/model';
+import { LIMITS, type Plan, type Site, type Sketch } from '@loopwright/model';
 import { frozen, isSameValue } from '../plain-value.ts';
 import { routingsFrom } from './assemble-routing.ts';
 import { inOrder, keepList } from './in-order.ts';
@@ -44,20 +44,26 @@ type ListOf = <T>(
   most: number,
 ) => readonly T[];
 
+const NO_SKETCHES: readonly Sketch[] = Object.freeze([]);
+
 function siteFrom(read: ReadRoots, before: ReadRoots, site: Site, list: ListOf): Site {
   const frame = read.site.get('')?.value ?? { name: site.name, north: site.north };
+  const sketches = list(read.sketches, before.sketches, site.sketches ?? NO_SKETCHES, LIMITS.sketches);
   const next: Site = {
     ...frame,
     bases: list(read.bases, before.bases, site.bases, LIMITS.bases),
     marks: list(read.marks, before.marks, site.marks, LIMITS.siteMarks),
     features: list(read.features, before.features, site.features, LIMITS.features),
     images: list(read.images, before.images, site.images, LIMITS.imageLayers),
+    // Left out when there are none, so that boards from before there were any keep their fingerprints.
+    ...(sketches.length > 0 && { sketches }),
   };
   const isSame =
     next.bases === site.bases &&
     next.marks === site.marks &&
     next.features === site.features &&
     next.images === site.images &&
+    next.sketches === site.sketches &&
     (read.site === before.site || isSameValue(next, site));
   return isSame ? site : Object.freeze(next);
 }

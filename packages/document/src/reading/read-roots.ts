@@ -8,6 +8,7 @@ import type {
   Round,
   SettingOverrides,
   SiteMark,
+  Sketch,
   TeeSet,
 } from '@loopwright/model';
 import type { Root } from '../roots.ts';
@@ -22,6 +23,7 @@ export interface ValueOf {
   readonly marks: SiteMark;
   readonly features: Feature;
   readonly images: ImageLayer;
+  readonly sketches: Sketch;
   readonly teeSets: TeeSet;
   readonly routings: RoutingFrame;
   readonly loops: LoopFrame;

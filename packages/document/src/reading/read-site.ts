@@ -1,8 +1,11 @@
 import {
   type Boundary,
   isSettingKey,
+  type LengthUnit,
   LIMITS,
   parseBoundary,
+  parseGrid,
+  parseLengthUnit,
   parseLines,
   parseLocation,
   parseName,
@@ -11,6 +14,7 @@ import {
   type SettingKey,
   type SettingOverrides,
   type SiteLocation,
+  type SurveyGrid,
 } from '@loopwright/model';
 import type { Parts } from '../cells.ts';
 import { frozen } from '../plain-value.ts';
@@ -23,6 +27,8 @@ export interface SiteFrame {
   readonly location?: SiteLocation;
   readonly boundary?: Boundary;
   readonly note?: string;
+  readonly units?: LengthUnit;
+  readonly grid?: SurveyGrid;
 }
 
 /** The site without the things on it. It is always there, if only as bare land without a name. */
@@ -30,6 +36,8 @@ export function readSiteFrame(_group: string, parts: Parts): Read<SiteFrame> {
   const reader = partReader(parts);
   const location = reader.take('location', parseLocation);
   const boundary = reader.take('boundary', parseBoundary);
+  const units = reader.take('units', parseLengthUnit);
+  const grid = reader.take('grid', parseGrid);
   const note = reader.take('note', (value) => parseLines(value, LIMITS.note));
   const value: SiteFrame = {
     name: reader.take('name', (name) => parseName(name, LIMITS.name)) ?? 'Unnamed site',
@@ -37,6 +45,8 @@ export function readSiteFrame(_group: string, parts: Parts): Read<SiteFrame> {
     ...(location && { location }),
     ...(boundary && { boundary }),
     ...(note && { note }),
+    ...(units && { units }),
+    ...(grid && { grid }),
   };
   return { value: frozen(value), order: '', unread: reader.unread() };
 }

@@ -10,13 +10,17 @@ import {
   parseBase,
   parseFeature,
   parseImageLayer,
+  parseLines,
   parseLoop,
   parseName,
   parseRound,
   parseSiteMark,
+  parseSketch,
+  parseSketchShape,
   parseTeeSet,
   type Round,
   type SiteMark,
+  type Sketch,
   type TeeSet,
 } from '@loopwright/model';
 import type { Parts } from '../cells.ts';
@@ -61,7 +65,7 @@ function thingReader<T extends { readonly id: string }>(
   };
 }
 
-export const readBase = thingReader<Base>(['name', 'apron', 'footprints'], parseBase);
+export const readBase = thingReader<Base>(['name', 'apron', 'footprints', 'note'], parseBase);
 export const readMark = thingReader<SiteMark>(['kind', 'at', 'verdict', 'note'], parseSiteMark);
 export const readFeature = thingReader<Feature>(
   ['kind', 'name', 'geometry', 'allows', 'buffer', 'authority', 'note', 'height'],
@@ -82,8 +86,27 @@ export function readImage(group: string, parts: Parts): Read<ImageLayer> {
     id: group,
     placement: parts.get('placement'),
     opacity: parts.get('opacity') ?? undefined,
+    name: reader.take('name', (name) => parseName(name, LIMITS.name)),
+    scaledBy: parts.get('scaled-by') ?? undefined,
   });
   if (!value) reader.note('pixels');
+  else if (parts.get('scaled-by') && !value.scaledBy) reader.note('scaled-by');
+  return { value: frozen(value), order: seat.key, unread: reader.unread() };
+}
+
+/** Something drawn beside the plan. Who drew it, and in which ink, is one decision. */
+export function readSketch(group: string, parts: Parts): Read<Sketch> {
+  const reader = partReader(parts);
+  const seat = reader.take('seat', parseThingSeat) ?? UNSEATED;
+  const shape = seat.in === 'removed' ? undefined : reader.take('shape', parseSketchShape);
+  if (!shape) return { value: undefined, order: seat.key, unread: reader.unread() };
+  const value = parseSketch({
+    ...reader.take('drawn', (drawn) => (isFields(drawn) ? { by: drawn.by, ink: drawn.ink } : undefined)),
+    id: group,
+    shape,
+    kept: reader.take('kept', (kept) => (typeof kept === 'boolean' ? kept : undefined)),
+    note: reader.take('note', (note) => parseLines(note, LIMITS.note)),
+  });
   return { value: frozen(value), order: seat.key, unread: reader.unread() };
 }
 

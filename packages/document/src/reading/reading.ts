@@ -16,6 +16,7 @@ import {
   readMark,
   readRound,
   readRoutingFrame,
+  readSketch,
   readTeeSet,
 } from './read-things.ts';
 
@@ -25,6 +26,7 @@ const READERS: { readonly [R in Root]: (group: string, parts: ReadonlyMap<string
   marks: readMark,
   features: readFeature,
   images: readImage,
+  sketches: readSketch,
   teeSets: readTeeSet,
   routings: readRoutingFrame,
   loops: readLoop,
@@ -47,6 +49,7 @@ const NO_READS: ReadRoots = {
   marks: new Map(),
   features: new Map(),
   images: new Map(),
+  sketches: new Map(),
   teeSets: new Map(),
   routings: new Map(),
   loops: new Map(),
@@ -80,6 +83,7 @@ export function layOver(reading: Reading, writes: readonly Write[], memory: Laid
     marks: again('marks'),
     features: again('features'),
     images: again('images'),
+    sketches: again('sketches'),
     teeSets: again('teeSets'),
     routings: again('routings'),
     loops: again('loops'),
