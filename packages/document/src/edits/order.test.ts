@@ -1,7 +1,7 @@
 import { isOrderKey } from '@loopwright/model';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { type Placed, placeAfter } from './order.ts';
+import { differentKeys, type Placed, placeAfter } from './order.ts';
 
 const byKey = (a: Placed, b: Placed) => (a.key === b.key ? (a.id < b.id ? -1 : 1) : a.key < b.key ? -1 : 1);
 const put = (order: readonly Placed[], index: number): readonly Placed[] => {
@@ -53,4 +53,21 @@ test('however often something is put into the same gap, keys stay short', () => 
   }
   expect(Math.max(...order.map(({ key }) => key.length))).toBeLessThanOrEqual(60);
   expect([...order].sort(byKey)).toEqual(order);
+});
+
+test('keys made different keep their order, and only equal ones are replaced', () => {
+  const keys = fc.array(fc.constantFrom('a0', 'a0', 'a0V', 'a1', 'a1', 'Zz', 'zzzzz', 'b00'), { maxLength: 9 });
+  fc.assert(
+    fc.property(keys, (list) => {
+      const order = list.filter(isOrderKey).map((key, index) => ({ id: `h${index}`, key }));
+      order.sort(byKey);
+      const different = differentKeys(order);
+      expect(different.every((key, index) => index === 0 || (different[index - 1] ?? '') < key)).toBe(true);
+      expect(different.every(isOrderKey)).toBe(true);
+      const isAlone = ({ key }: Placed) => order.filter((other) => other.key === key).length === 1;
+      order.forEach((placed, index) => {
+        if (isAlone(placed)) expect(different[index]).toBe(placed.key);
+      });
+    }),
+  );
 });

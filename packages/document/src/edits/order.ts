@@ -54,3 +54,23 @@ function placeAfresh(order: readonly Placed[], index: number): Placing {
     rekeyed: order.map(({ id }, place) => ({ id, key: orderKeyAt(place <= index ? place : place + 1) })),
   };
 }
+
+/** Keys for so many things that come after all of an order. */
+export function keysAfterAll(order: readonly Placed[], count: number): readonly string[] {
+  return generateNKeysBetween(order.at(-1)?.key ?? null, null, count);
+}
+
+/** A key for every place of an order, no two the same: only those in a run of equal keys get fresh ones. */
+export function differentKeys(order: readonly Placed[]): readonly string[] {
+  const keys: string[] = [];
+  for (let first = 0; first < order.length; ) {
+    const own = order[first]?.key ?? 'a0';
+    let end = first + 1;
+    while (order[end]?.key === own) end += 1;
+    const isRun = end - first > 1 || own <= (keys.at(-1) ?? '');
+    const fresh = () => generateNKeysBetween(keys.at(-1) ?? null, order[end]?.key ?? null, end - first);
+    keys.push(...(isRun ? fresh() : [own]));
+    first = end;
+  }
+  return keys.some(({ length }) => length > LONGEST_KEY) ? order.map((_, place) => orderKeyAt(place)) : keys;
+}

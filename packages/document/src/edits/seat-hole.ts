@@ -8,7 +8,8 @@ import { type Placed, placeAfter } from './order.ts';
 /** Where a hole may sit in play or beside it. */
 type Row = { readonly in: 'loop'; readonly loop: LoopId } | { readonly in: 'spare' };
 
-function placedIn(routing: Routing, holes: readonly HoleId[]): readonly Placed[] {
+/** Holes of a row with the keys of their seats. */
+export function placedIn(routing: Routing, holes: readonly HoleId[]): readonly Placed[] {
   return holes.map((id) => ({ id, key: holeOf(routing, id)?.seat.key ?? 'a0' }));
 }
 

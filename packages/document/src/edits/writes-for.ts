@@ -4,10 +4,11 @@ import type { Reading } from '../reading/reading.ts';
 import { changeSetting } from './change-setting.ts';
 import { decide, reopen } from './decide.ts';
 import type { EditWrites } from './edit-named.ts';
-import { isHoleEdit } from './families.ts';
+import { isHoleEdit, isRoutingEdit } from './families.ts';
 import { holeWrites } from './hole-writes.ts';
 import { layOutPlan } from './lay-out-plan.ts';
 import type { NamedEdit } from './named-edit.ts';
+import { routingWrites } from './routing-writes.ts';
 
 /**
  * What an edit would write on the document as it reads now: pure, so that the same function makes a change and shows a
@@ -22,6 +23,7 @@ export function writesFor(edit: NamedEdit, reading: Reading): EditWrites {
 
 function allWritesFor(edit: NamedEdit, reading: Reading): EditWrites {
   if (isHoleEdit(edit)) return holeWrites(edit, reading);
+  if (isRoutingEdit(edit)) return routingWrites(edit, reading);
   switch (edit.edit) {
     case 'change setting':
       return changeSetting(edit, reading);
