@@ -1,3 +1,4 @@
+import type { HoleId, PartId } from '@loopwright/model';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Drawer } from '../drawer/Drawer.tsx';
 import { Drawing } from '../drawing/Drawing.tsx';
@@ -9,9 +10,10 @@ import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { Round } from '../round/Round.tsx';
+import type { HeldParts } from '../tools/tool.ts';
 import { BoardHead } from './BoardHead.tsx';
 import { NoticeLine } from './NoticeLine.tsx';
-import { type PinQuestion, PinSheet } from './PinSheet.tsx';
+import { PinSheet } from './PinSheet.tsx';
 import type { GoTo, Me } from './parts.ts';
 import { spokenSelection } from './spoken.ts';
 import { useBoardKeys } from './use-board-keys.ts';
@@ -34,12 +36,12 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
   const [findingsShown, setFindingsShown] = useState(true);
   const [keysOpen, setKeysOpen] = useState(false);
   const openKeys = useCallback(() => setKeysOpen(true), []);
-  const [pin, setPin] = useState<PinQuestion>();
+  const [pin, setPin] = useState<readonly HeldParts[]>();
   const cancelPress = useRef<() => boolean>(() => false);
   const onHand = useCallback((cancel: () => boolean) => {
     cancelPress.current = cancel;
   }, []);
-  const askAboutPin = useCallback<KeyHandAsk>((hole, parts) => setPin({ hole, parts }), []);
+  const askAboutPin = useCallback<KeyHandAsk>((hole, parts, further = []) => setPin([{ hole, parts }, ...further]), []);
   const goTo = useCallback<GoTo>(
     (place) => {
       const now = session.frame.get();
@@ -87,6 +89,8 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
         select={session.select}
         drag={session.drag}
         drop={session.drop}
+        edit={session.edit}
+        say={session.say}
         point={session.point}
         askAboutPin={askAboutPin}
         sayLocked={session.sayLocked}
@@ -102,7 +106,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
   );
 }
 
-type KeyHandAsk = (hole: PinQuestion['hole'], parts: PinQuestion['parts']) => void;
+type KeyHandAsk = (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
 
 const pickConsequences = ({ plan, routing, analysis }: Frame) => ({ plan, routing, analysis });
 

@@ -1,17 +1,12 @@
-import type { HoleId, PartId } from '@loopwright/model';
 import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
 import type { Frame } from '../live/frame.ts';
 import { namesOf, partWords } from '../reading/names.ts';
+import type { HeldParts } from '../tools/tool.ts';
 import type { DoEdit } from './parts.ts';
 
-/** Pinned parts somebody took hold of. */
-export interface PinQuestion {
-  readonly hole: HoleId;
-  readonly parts: readonly PartId[];
-}
-
 interface PinSheetProps {
-  readonly question: PinQuestion;
+  /** Pinned parts somebody took hold of, by hole. */
+  readonly question: readonly HeldParts[];
   readonly frame: Frame;
   readonly edit: DoEdit;
   readonly onClose: () => void;
@@ -20,10 +15,17 @@ interface PinSheetProps {
 /** Asks before a pinned part is moved; taking the pin out is a step of its own, and can be undone. */
 export function PinSheet({ question, frame, edit, onClose }: PinSheetProps) {
   const { plan, routing } = frame;
-  const number = namesOf(plan, routing, 'metres').number(question.hole);
-  const words = question.parts.map((part) => partWords(plan.teeSets, number, part)).join(', ');
+  const names = namesOf(plan, routing, 'metres');
+  const words = question
+    .flatMap(({ hole, parts }) => parts.map((part) => partWords(plan.teeSets, names.number(hole), part)))
+    .join(', ');
   const unpin = () => {
-    for (const part of question.parts) edit({ edit: 'unpin', routing: routing.id, hole: question.hole, part });
+    const unpins = question.flatMap(({ hole, parts }) =>
+      parts.map((part) => ({ edit: 'unpin' as const, routing: routing.id, hole, part })),
+    );
+    const [only] = unpins;
+    if (only && unpins.length === 1) edit(only);
+    else edit({ edit: 'several', does: `take out ${unpins.length} pins`, edits: unpins });
     onClose();
   };
   return (

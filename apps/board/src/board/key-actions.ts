@@ -3,6 +3,7 @@ import type { Viewpoint } from '../drawing/viewpoint.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { KeyMeaning } from '../tools/keys.ts';
 import { neighbourInRound, nextPart } from '../tools/nudge.ts';
+import type { HeldParts } from '../tools/tool.ts';
 
 /** What keys may do on the board. */
 export interface KeyHand {
@@ -10,7 +11,7 @@ export interface KeyHand {
   readonly viewpoint: Viewpoint;
   /** Puts back the press in progress; whether there was one. */
   readonly cancelPress: () => boolean;
-  readonly askAboutPin: (hole: HoleId, parts: readonly PartId[]) => void;
+  readonly askAboutPin: (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
   readonly onKeys: () => void;
   readonly onFindings: () => void;
 }

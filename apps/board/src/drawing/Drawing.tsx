@@ -1,19 +1,21 @@
 import type { NamedEdit, Person } from '@loopwright/document';
 import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
-import type { Change, Consequences, Reading, Select, Selection } from '../board/parts.ts';
+import type { Change, Consequences, DoEdit, Reading, Select, Selection } from '../board/parts.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { namesOf } from '../reading/names.ts';
 import type { Hit } from '../tools/hit.ts';
-import type { Hand } from '../tools/tool.ts';
+import type { HeldParts } from '../tools/tool.ts';
 import { usePointerHand } from '../tools/use-pointer-hand.ts';
 import { type BadgeLine, toBadge } from './badge-view.ts';
+import { FrameShown } from './FrameShown.tsx';
 import { Furniture } from './Furniture.tsx';
 import { PeoplePointers } from './PeoplePointers.tsx';
 import { PlanStage } from './PlanStage.tsx';
 import { PointerBadge } from './PointerBadge.tsx';
 import { useDrawingModel } from './use-drawing-model.ts';
+import { useHand } from './use-hand.ts';
 import type { BlobAddress } from './use-site-images.ts';
 import { useSurfaceSize } from './use-surface-size.ts';
 import type { Viewpoint } from './viewpoint.ts';
@@ -39,8 +41,10 @@ export interface DrawingProps extends Consequences {
   readonly select: Select;
   readonly drag: (edit: NamedEdit | undefined) => void;
   readonly drop: () => void;
+  readonly edit: DoEdit;
+  readonly say: (words: string) => void;
   readonly point: (at: SitePoint | undefined) => void;
-  readonly askAboutPin: (hole: HoleId, parts: readonly PartId[]) => void;
+  readonly askAboutPin: (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
   readonly sayLocked: () => void;
   /** Gives the owner a way to cancel the press in progress. */
   readonly onHand: (cancel: () => boolean) => void;
@@ -55,7 +59,8 @@ export function Drawing(props: DrawingProps) {
   const [hovered, setHovered] = useState<Hit>();
   const pointer = useMemo(() => openSlot<CanvasPoint>({ x: 0, y: 0 }), []);
   const model = useDrawingModel({ ...props, teeSet: reading.teeSet, units: reading.units, scale: view.scale });
-  const hand = useHand(props);
+  const framed = useMemo(() => openSlot<readonly [SitePoint, SitePoint] | undefined>(undefined), []);
+  const hand = useHand({ ...props, holes: model.targets.holes, frame: framed.set });
   const pointers = usePointerHand({
     surface,
     viewpoint,
@@ -107,6 +112,7 @@ export function Drawing(props: DrawingProps) {
           roster={props.roster}
           blobAddress={props.blobAddress}
         />
+        <FrameShown corners={framed} view={view} />
         <PeoplePointers people={props.people} routing={routing.id} view={view} />
         <PointerBadge lines={badge} pointer={pointer} size={size} />
       </div>
@@ -124,7 +130,15 @@ export function Drawing(props: DrawingProps) {
 }
 
 /** Drags by the pointer on the drawing; a bead in the hand says its worst beside itself. */
-const ON_THE_DRAWING: ReadonlySet<NamedEdit['edit']> = new Set(['move part', 'move hole']);
+const ON_THE_DRAWING: ReadonlySet<NamedEdit['edit']> = new Set([
+  'move part',
+  'move hole',
+  'move holes',
+  'add turn point',
+  'lengthen',
+  'shape green',
+  'set waypoints',
+]);
 
 /** The worst gain and the worst loss of my drag in progress. */
 function useBadge(props: DrawingProps): readonly BadgeLine[] {
@@ -140,20 +154,3 @@ function useBadge(props: DrawingProps): readonly BadgeLine[] {
 const sameHit = (one: Hit | undefined, other: Hit | undefined): boolean =>
   one?.kind === other?.kind &&
   (one && 'hole' in one ? one.hole : undefined) === (other && 'hole' in other ? other.hole : undefined);
-
-/** What the tools may do here. */
-function useHand({ routing, select, drag, drop, viewpoint, askAboutPin, sayLocked }: DrawingProps): Hand {
-  return useMemo(
-    () => ({
-      routing,
-      drag,
-      drop,
-      letGo: () => drag(undefined),
-      select,
-      pan: viewpoint.pan,
-      askAboutPin,
-      sayLocked,
-    }),
-    [routing, select, drag, drop, viewpoint, askAboutPin, sayLocked],
-  );
-}

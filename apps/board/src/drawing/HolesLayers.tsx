@@ -14,7 +14,7 @@ export interface HolesProps {
   readonly holes: readonly HoleView[];
   readonly numbers: ReadonlyMap<HoleId, SitePoint>;
   readonly teeSet: TeeSetId;
-  readonly selectedHole: HoleId | undefined;
+  readonly chosenHoles: readonly HoleId[];
   readonly hoveredHole: HoleId | undefined;
   readonly scale: number;
 }
@@ -29,9 +29,9 @@ export const Corridor = memo(function Corridor({ view }: { readonly view: HoleVi
   return <Line points={[...view.corridor]} closed fill={INKS.corridor} perfectDrawEnabled={false} />;
 });
 
-export function Holes({ holes, numbers, teeSet, selectedHole, hoveredHole, scale }: HolesProps) {
+export function Holes({ holes, numbers, teeSet, chosenHoles, hoveredHole, scale }: HolesProps) {
   const stateOf = (hole: HoleId): HoleState =>
-    hole === selectedHole ? 'selected' : hole === hoveredHole ? 'hovered' : 'plain';
+    chosenHoles.includes(hole) ? 'selected' : hole === hoveredHole ? 'hovered' : 'plain';
   return holes.map((hole) => (
     <HoleShape
       key={hole.id}

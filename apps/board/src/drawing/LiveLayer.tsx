@@ -2,15 +2,16 @@ import type { Person } from '@loopwright/document';
 import type { FindingKey, SitePoint, SketchId } from '@loopwright/model';
 import { memo } from 'react';
 import { inkOf } from '../board/people-inks.ts';
+import type { Grip } from '../tools/grip.ts';
 import { discRadius } from './disc-radius.ts';
 import { FanShape } from './FanShape.tsx';
 import { FindingMark } from './FindingMark.tsx';
 import type { FindingView } from './finding-view.ts';
 import { GhostShape } from './GhostShape.tsx';
+import { GripShapes, PartRings } from './GripShapes.tsx';
 import { Corridor, Holes, type HolesProps, Walks } from './HolesLayers.tsx';
 import type { HoleView } from './hole-view.ts';
-import { INKS } from './inks.ts';
-import { Circle, Group, Layer } from './konva-shapes.ts';
+import { Circle, Layer } from './konva-shapes.ts';
 import { toSheet, type View } from './site-transform.ts';
 import { SketchShapes } from './sketches/SketchShapes.tsx';
 import type { SketchView } from './sketches/sketch-view.ts';
@@ -25,6 +26,7 @@ interface LiveLayerProps extends HolesProps {
   readonly selectedFinding: FindingKey | undefined;
   /** The hole picked out, for its fans and grips. */
   readonly selected: HoleView | undefined;
+  readonly grips: readonly Grip[];
   readonly fansShown: boolean;
   /** Holes as they were before the drag in progress. */
   readonly ghosts: readonly HoleView[];
@@ -53,7 +55,8 @@ export function LiveLayer(props: LiveLayerProps) {
       <SketchShapes sketches={props.sketches} scale={scale} selected={props.selectedSketch} />
       <Walks walks={props.walks} selectedWalk={props.selectedWalk} scale={scale} />
       <Holes {...props} scale={scale} />
-      {selected && <Grips hole={selected} scale={scale} />}
+      {selected && <PartRings hole={selected} scale={scale} />}
+      <GripShapes grips={props.grips} scale={scale} />
       {people.map((person) =>
         person.selection.map((hole) => (
           <SelectionRing key={`${person.client} ${hole}`} at={numbers.get(hole)} ink={person.ink} scale={scale} />
@@ -69,34 +72,6 @@ export function LiveLayer(props: LiveLayerProps) {
         />
       ))}
     </Layer>
-  );
-}
-
-/** Rings about the parts that can be taken hold of. */
-function Grips({ hole, scale }: { readonly hole: HoleView; readonly scale: number }) {
-  const parts = [...hole.tees.filter((tee) => !tee.proposed), ...hole.turns];
-  const grips = [...parts.map(({ part, at }) => ({ part, at, radius: 12 / scale }))];
-  if (hole.green) grips.push({ part: 'green', at: hole.green.at, radius: hole.green.reach + 6 / scale });
-  return (
-    <Group>
-      {grips.map(({ part, at, radius }) => {
-        const [x, y] = toSheet(at);
-        const pinned = hole.pinned.includes(part);
-        return (
-          <Circle
-            key={part}
-            x={x}
-            y={y}
-            radius={radius}
-            stroke={INKS.ink}
-            strokeWidth={pinned ? 2.4 : 1.2}
-            {...(pinned ? {} : { dash: [3, 3] })}
-            strokeScaleEnabled={false}
-            perfectDrawEnabled={false}
-          />
-        );
-      })}
-    </Group>
   );
 }
 

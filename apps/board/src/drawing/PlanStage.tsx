@@ -2,6 +2,7 @@ import type { Person } from '@loopwright/document';
 import type { HoleId, Plan } from '@loopwright/model';
 import type { Reading, Selection } from '../board/parts.ts';
 import { useWatched } from '../live/use-watched.ts';
+import type { Grip } from '../tools/grip.ts';
 import { GroundLayer } from './GroundLayer.tsx';
 import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
 import { Stage } from './konva-shapes.ts';
@@ -23,6 +24,8 @@ interface PlanStageProps {
   readonly blobAddress: BlobAddress;
 }
 
+const NO_GRIPS: readonly Grip[] = [];
+
 /** The layers of the drawing, from the ground up: site, corridors and walks, holes, and what moves right now. */
 export function PlanStage(props: PlanStageProps) {
   const { model, selection, hovered, reading } = props;
@@ -30,7 +33,7 @@ export function PlanStage(props: PlanStageProps) {
   const size = useWatched(props.viewpoint.size);
   const fonts = useFontsReady();
   const sketch = selection.thing?.kind === 'sketch' ? selection.thing.id : undefined;
-  const manner = { teeSet: reading.teeSet, selectedHole: selection.hole, hoveredHole: hovered, view };
+  const manner = { teeSet: reading.teeSet, chosenHoles: model.chosen, hoveredHole: hovered, view };
   return (
     <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
       <GroundLayer
@@ -57,6 +60,7 @@ export function PlanStage(props: PlanStageProps) {
         findingPlaces={model.labels.findings}
         selectedFinding={selection.finding}
         selected={model.selectedHole}
+        grips={model.targets.grips?.grips ?? NO_GRIPS}
         fansShown={props.findingsShown}
         ghosts={model.ghosts}
         people={props.roster}

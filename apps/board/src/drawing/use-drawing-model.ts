@@ -2,11 +2,15 @@ import type { NamedEdit } from '@loopwright/document';
 import { type HoleId, holeOf, type LengthUnit, type SitePoint, type TeeSetId } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
+import { chosenHoles } from '../tools/chosen-holes.ts';
+import type { GripsOf } from '../tools/grip.ts';
+import { gripsOf } from '../tools/grips-of.ts';
 import type { Targets } from '../tools/hit.ts';
 import { featureViews } from './feature-view.ts';
 import { openFindingViews } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
+import { holesOfEdit } from './holes-of-edit.ts';
 import { openLabels } from './open-labels.ts';
 import { useSketches } from './sketches/use-sketches.ts';
 import { openSteadyList } from './steady-list.ts';
@@ -69,6 +73,8 @@ export function useDrawingModel(shown: Shown) {
     return makers.ghosts({ ...before, holes }, change.before);
   }, [change, routing, moving, makers]);
 
+  const chosen = useMemo(() => chosenHoles(routing, selection), [routing, selection]);
+  const grips = gripsShown(shown, chosen, [...labels.numbers.values()]);
   const targets: Targets = {
     holes,
     numbers: labels.numbers,
@@ -77,6 +83,7 @@ export function useDrawingModel(shown: Shown) {
     findingPlaces: labels.findings,
     teeSet: shown.teeSet,
     selected: selection.hole,
+    ...(grips ? { grips } : {}),
   };
   const stillHoles = makers.stillHoles(holes.filter((hole) => !isMoving(hole)));
   const places = makers.stillNumbers(stillHoles.map(({ id }) => labels.numbers.get(id)));
@@ -87,6 +94,7 @@ export function useDrawingModel(shown: Shown) {
     sketches,
     labels,
     targets,
+    chosen,
     ghosts,
     stillHoles,
     stillNumbers,
@@ -97,8 +105,18 @@ export function useDrawingModel(shown: Shown) {
   };
 }
 
+/** The grips of the one hole picked out, or of the hole whose walk is; none on a routing that does not move. */
+function gripsShown(shown: Shown, chosen: readonly HoleId[], numbers: readonly SitePoint[]): GripsOf | undefined {
+  const { routing, analysis, selection, teeSet, scale } = shown;
+  const walk = analysis.walks.find(({ key }) => key === selection.walk);
+  const id = walk && 'hole' in walk.from ? walk.from.hole : chosen[0];
+  const [hole, figures] = id === undefined ? [] : [holeOf(routing, id), analysis.holes.get(id)];
+  if (!hole || !figures || chosen.length > 1 || routing.locked) return undefined;
+  return { hole: hole.id, grips: gripsOf({ hole, figures, walks: analysis.walks, teeSet, scale, numbers }) };
+}
+
 function holesOf(drags: readonly NamedEdit[], routing: string): ReadonlySet<HoleId> {
-  return new Set(drags.flatMap((edit) => ('hole' in edit && edit.routing === routing ? [edit.hole] : [])));
+  return new Set(drags.flatMap((edit) => holesOfEdit(edit, routing)));
 }
 
 function numbersAt(holes: readonly HoleView[], places: readonly (SitePoint | undefined)[]) {

@@ -17,10 +17,12 @@ export function openVoice(presence: Pick<Presence, 'say'>): (change: Partial<Sho
     shown = { ...shown, ...change };
     const { pointer, selection, routing, drag } = shown;
     presence.say({
-      selection: selection.hole === undefined ? [] : [selection.hole],
+      selection: holesOf(selection),
       ...(pointer ? { pointer } : {}),
       ...(routing === undefined ? {} : { routing }),
       ...(drag ? { drag } : {}),
     });
   };
 }
+
+const holesOf = ({ hole, also = [] }: Selection) => (hole === undefined ? also : [...also, hole]);

@@ -1,16 +1,19 @@
 import type { NamedEdit } from '@loopwright/document';
-import type { HoleId, PartId, SitePoint } from '@loopwright/model';
-import { holeOf } from '@loopwright/model';
-import { type Gesture, type Hand, hasTravelled, type PointerAt } from './tool.ts';
+import { holeOf, type SitePoint } from '@loopwright/model';
+import type { Selection } from '../board/parts.ts';
+import { refusalOf } from './refusal.ts';
+import { type Gesture, type Hand, type HeldParts, hasTravelled, type PointerAt } from './tool.ts';
 
 /** What is moved, and what the move is called for a way on the ground. */
 export interface Moving {
-  readonly hole: HoleId;
-  /** Parts that must not be pinned. */
-  readonly parts: readonly PartId[];
-  editFor(way: SitePoint): NamedEdit;
+  /** Parts that must not be pinned, by hole. */
+  readonly holds: readonly HeldParts[];
+  /** Picked out as the drag begins; what is picked out stays so when absent. */
+  readonly selects?: Selection;
+  /** `undefined` while the way makes no difference: what was shown is put back. */
+  editFor(way: SitePoint): NamedEdit | undefined;
   /** What a press without a drag means. */
-  click(): void;
+  click(at: PointerAt): void;
 }
 
 /**
@@ -19,24 +22,33 @@ export interface Moving {
  */
 export function dragGesture(moving: Moving, start: PointerAt, hand: Hand): Gesture {
   let state: 'pressed' | 'dragging' | 'over' = 'pressed';
+  let shown: NamedEdit | undefined;
   const begin = () => {
-    const pinned = holeOf(hand.routing, moving.hole)?.pinned ?? [];
-    const held = moving.parts.filter((part) => pinned.includes(part));
-    state = hand.routing.locked || held.length > 0 ? 'over' : 'dragging';
+    const [first, ...further] = pinnedAmong(moving.holds, hand);
+    state = hand.routing.locked || first ? 'over' : 'dragging';
     if (hand.routing.locked) hand.sayLocked();
-    else if (held.length > 0) hand.askAboutPin(moving.hole, held);
-    else hand.select({ hole: moving.hole });
+    else if (first) hand.askAboutPin(first.hole, first.parts, further);
+    else if (moving.selects) hand.select(moving.selects);
+  };
+  const drop = () => {
+    const refused = shown && refusalOf(hand.routing, shown);
+    if (shown && refused === undefined) return hand.drop();
+    hand.letGo();
+    if (refused !== undefined) hand.say(refused);
   };
   return {
     cursor: 'grabbing',
     move: (at) => {
       if (state === 'pressed' && hasTravelled(start, at)) begin();
       if (state !== 'dragging') return;
-      hand.drag(moving.editFor({ x: at.site.x - start.site.x, y: at.site.y - start.site.y }));
+      const next = moving.editFor({ x: at.site.x - start.site.x, y: at.site.y - start.site.y });
+      if (next) hand.drag(next);
+      else if (shown) hand.letGo();
+      shown = next;
     },
-    end: () => {
-      if (state === 'pressed') moving.click();
-      if (state === 'dragging') hand.drop();
+    end: (at) => {
+      if (state === 'pressed') moving.click(at);
+      if (state === 'dragging') drop();
       state = 'over';
     },
     cancel: () => {
@@ -44,4 +56,13 @@ export function dragGesture(moving: Moving, start: PointerAt, hand: Hand): Gestu
       state = 'over';
     },
   };
+}
+
+/** The pinned ones among what is held. */
+function pinnedAmong(holds: readonly HeldParts[], { routing }: Hand): readonly HeldParts[] {
+  return holds.flatMap(({ hole, parts }) => {
+    const pinned = holeOf(routing, hole)?.pinned ?? [];
+    const held = parts.filter((part) => pinned.includes(part));
+    return held.length > 0 ? [{ hole, parts: held }] : [];
+  });
 }

@@ -1,42 +1,9 @@
-import type { NamedEdit } from '@loopwright/document';
-import type { Hole, Routing } from '@loopwright/model';
 import { expect, test } from 'vitest';
 import type { Hit } from './hit.ts';
+import { at, hole, openHand } from './one-hole.test-hand.ts';
 import { pinchBetween } from './pinch.ts';
-import type { Hand, PointerAt } from './tool.ts';
 import { beginGesture } from './tools.ts';
 
-const hole: Hole = {
-  id: 'h1',
-  seat: { in: 'loop', loop: 'l1', key: 'a' },
-  tees: { back: { x: 0, y: 0 } },
-  turnPoints: [],
-  green: { centre: { x: 0, y: 300 }, length: 30, width: 20, bearing: 0 },
-  par: { men: 'by length', women: 'by length' },
-  verdict: 'undecided',
-  pinned: ['green'],
-  waypoints: [],
-  relations: [],
-};
-const routing: Routing = { id: 'r1', name: 'A', locked: false, loops: [], rounds: [], holes: [hole], spare: [] };
-
-/** The pointer at a place, one metre a pixel. */
-const at = (x: number, y: number): PointerAt => ({ canvas: { x, y: -y }, site: { x, y }, kind: 'mouse' });
-
-function openHand(over: Partial<Routing> = {}) {
-  const did: unknown[] = [];
-  const hand: Hand = {
-    routing: { ...routing, ...over },
-    drag: (edit: NamedEdit) => did.push(edit),
-    drop: () => did.push('drop'),
-    letGo: () => did.push('let go'),
-    select: (selection) => did.push(selection),
-    pan: (by) => did.push({ pan: by }),
-    askAboutPin: (_hole, parts) => did.push({ pinned: parts }),
-    sayLocked: () => did.push('locked'),
-  };
-  return { hand, did };
-}
 const TEE: Hit = { kind: 'part', hole: 'h1', part: 'tee:back', at: { x: 0, y: 0 } };
 const GREEN: Hit = { kind: 'part', hole: 'h1', part: 'green', at: { x: 0, y: 300 } };
 const move = (x: number, y: number) => ({

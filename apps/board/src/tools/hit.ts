@@ -3,10 +3,12 @@ import type { FindingKey, HoleId, PartId, SitePoint, TeeSetId } from '@loopwrigh
 import type { FindingView } from '../drawing/finding-view.ts';
 import type { HoleView } from '../drawing/hole-view.ts';
 import type { WalkView } from '../drawing/walk-view.ts';
+import type { Grip, GripsOf } from './grip.ts';
 
 /** What lies under the pointer, and can be taken hold of or picked out. */
 export type Hit =
   | { readonly kind: 'part'; readonly hole: HoleId; readonly part: PartId; readonly at: SitePoint }
+  | { readonly kind: 'grip'; readonly hole: HoleId; readonly grip: Grip }
   | { readonly kind: 'number'; readonly hole: HoleId }
   | { readonly kind: 'finding'; readonly finding: FindingKey }
   | { readonly kind: 'centreline'; readonly hole: HoleId }
@@ -22,6 +24,8 @@ export interface Targets {
   /** Only its tees are taken hold of, and those drawn with it for the hole picked out. */
   readonly teeSet: TeeSetId;
   readonly selected: HoleId | undefined;
+  /** What else is taken hold of on the hole picked out; nothing while several are. */
+  readonly grips?: GripsOf;
 }
 
 /** Half the width of what can be hit, in pixels: a hand needs 24 px across at least, a finger more. */
@@ -32,16 +36,17 @@ export type PointerKind = keyof typeof REACH;
 const LINE_SHARE = 0.55;
 
 /**
- * What is under a pointer, in the order a hand means it: a part of the hole picked out, the nearest of numbers, parts
- * and findings, a centreline, a walk.
+ * What is under a pointer, in the order a hand means it: a part or grip of the hole picked out, the nearest of numbers,
+ * parts and findings, a centreline, a walk.
  *
  * @param reach  in metres on the ground, from `REACH` and the scale
  */
 export function hitAt(targets: Targets, at: SitePoint, reach: number): Hit | undefined {
   const own = targets.holes.filter(({ id }) => id === targets.selected);
   return (
+    nearest([...own.flatMap((hole) => pointsOf(hole, undefined, at)), ...grips(targets, at)], reach) ??
     nearest(
-      own.flatMap((hole) => partsOf(hole, undefined, at)),
+      own.flatMap((hole) => greenOf(hole, at)),
       reach,
     ) ??
     nearest([...numbers(targets, at), ...allParts(targets, at), ...findings(targets, at)], reach) ??
@@ -63,25 +68,33 @@ function nearest(candidates: readonly Candidate[], reach: number): Hit | undefin
   return best?.hit;
 }
 
-/** Parts of a hole; of its tees only those of `teeSet`, or all. A green is hit anywhere on it. */
-function partsOf(hole: HoleView, teeSet: TeeSetId | undefined, pointer: SitePoint): readonly Candidate[] {
+/** Tees and turn points of a hole; of its tees only those of `teeSet`, or all. */
+function pointsOf(hole: HoleView, teeSet: TeeSetId | undefined, pointer: SitePoint): readonly Candidate[] {
   const tees = hole.tees.filter((tee) => teeSet === undefined || tee.teeSet === teeSet);
-  const points = [...tees, ...hole.turns].map(
-    ({ part, at }): Candidate => ({
-      hit: { kind: 'part', hole: hole.id, part, at },
-      distance: distanceBetween(pointer, at),
-    }),
-  );
-  if (!hole.green) return points;
-  const { at, reach } = hole.green;
-  const green: Candidate = {
-    hit: { kind: 'part', hole: hole.id, part: 'green', at },
-    distance: Math.max(0, distanceBetween(pointer, at) - reach * 0.8),
-  };
-  return [...points, green];
+  return [...tees, ...hole.turns].map(({ part, at }) => ({
+    hit: { kind: 'part', hole: hole.id, part, at },
+    distance: distanceBetween(pointer, at),
+  }));
 }
 
-const allParts = ({ holes, teeSet }: Targets, at: SitePoint) => holes.flatMap((hole) => partsOf(hole, teeSet, at));
+/** A green is hit anywhere on it. */
+function greenOf({ id, green }: HoleView, pointer: SitePoint): readonly Candidate[] {
+  if (!green) return [];
+  const { at, reach } = green;
+  const distance = Math.max(0, distanceBetween(pointer, at) - reach * 0.8);
+  return [{ hit: { kind: 'part', hole: id, part: 'green', at }, distance }];
+}
+
+const allParts = ({ holes, teeSet }: Targets, at: SitePoint) =>
+  holes.flatMap((hole) => [...pointsOf(hole, teeSet, at), ...greenOf(hole, at)]);
+
+function grips({ grips }: Targets, pointer: SitePoint): readonly Candidate[] {
+  if (!grips) return [];
+  return grips.grips.map((grip) => ({
+    hit: { kind: 'grip', hole: grips.hole, grip },
+    distance: distanceBetween(pointer, grip.at),
+  }));
+}
 
 const numbers = (targets: Targets, pointer: SitePoint): readonly Candidate[] =>
   [...targets.numbers].map(([hole, at]) => ({

@@ -1,4 +1,4 @@
-import { hasTravelled, type Tool } from './tool.ts';
+import { hasTravelled, picksFurther, type Tool } from './tool.ts';
 
 /** Takes hold of the paper: dragging moves it, a press alone picks out nothing. */
 export const pan: Tool = {
@@ -15,7 +15,7 @@ export const pan: Tool = {
         last = at.canvas;
       },
       end: () => {
-        if (!panning) hand.select({});
+        if (!panning && !picksFurther(start)) hand.select({});
       },
       cancel: () => undefined,
     };

@@ -1,3 +1,5 @@
+import { dragGrip } from './drag-grip.ts';
+import { frameHoles } from './frame-holes.ts';
 import type { Hit } from './hit.ts';
 import { moveHole } from './move-hole.ts';
 import { movePart } from './move-part.ts';
@@ -6,7 +8,7 @@ import { select } from './select.ts';
 import type { Gesture, Hand, PointerAt, Tool } from './tool.ts';
 
 /** In the order they are asked; the last takes hold of anything. */
-const TOOLS: readonly Tool[] = [movePart, moveHole, select, pan];
+const TOOLS: readonly Tool[] = [dragGrip, movePart, moveHole, select, frameHoles, pan];
 
 /** What a press here begins. */
 export function beginGesture(hit: Hit | undefined, at: PointerAt, hand: Hand): Gesture | undefined {

@@ -46,7 +46,14 @@ function openPointerHand(parts: () => PointerHandParts) {
   };
   const pointerAt = (event: PointerEvent): PointerAt => {
     const canvas = placeOf(event);
-    return { canvas, site: toSite(parts().viewpoint.view.get(), canvas), kind: kindOf(event.pointerType) };
+    return {
+      canvas,
+      site: toSite(parts().viewpoint.view.get(), canvas),
+      kind: kindOf(event.pointerType),
+      ...(event.shiftKey ? { shift: true } : {}),
+      ...(event.ctrlKey || event.metaKey ? { adds: true } : {}),
+      ...(event.altKey ? { alt: true } : {}),
+    };
   };
   const hitUnder = (at: PointerAt) => {
     const { targets, viewpoint } = parts();
