@@ -4,7 +4,8 @@ import type { EditResult, PlanDocument, Stop, UndoResult, UnreadField } from './
 import type { NamedEdit } from './edits/named-edit.ts';
 import { writesFor } from './edits/writes-for.ts';
 import { openHistory, type TurnedBack } from './history.ts';
-import { type LaidHoles, layOver, NOTHING_READ, type Reading, unreadOf } from './reading/reading.ts';
+import { openLayingOver } from './reading/laying-over.ts';
+import { layOver, NOTHING_READ, type Reading, unreadOf } from './reading/reading.ts';
 import { type Changes, followChanges, writeTo } from './shared-doc.ts';
 
 /** The plan of one board over a shared document. Only this package knows that it is one. */
@@ -15,10 +16,7 @@ export class SharedPlan implements PlanDocument {
   readonly #history = openHistory();
   readonly #listeners = new Set<() => void>();
   #reading: Reading = NOTHING_READ;
-  /** Readings with a live edit laid over, kept as long as the reading and the edit are in use somewhere. */
-  readonly #laidOver = new WeakMap<Reading, WeakMap<NamedEdit, Reading>>();
-
-  readonly #laidHoles: LaidHoles = new WeakMap();
+  readonly #layOver = openLayingOver();
 
   constructor(doc: Y.Doc) {
     this.doc = doc;
@@ -31,11 +29,7 @@ export class SharedPlan implements PlanDocument {
   // Arrow functions, so that each can be handed on by itself.
   readonly read = (): Plan => this.#current().plan;
 
-  readonly readWith = (live: readonly NamedEdit[]): Plan => {
-    let reading = this.#current();
-    for (const edit of live) reading = this.#with(reading, edit);
-    return reading.plan;
-  };
+  readonly readWith = (live: readonly NamedEdit[]): Plan => this.#layOver(this.#current(), live).plan;
 
   readonly edit = (edit: NamedEdit): EditResult => {
     const reading = this.#current();
@@ -77,17 +71,6 @@ export class SharedPlan implements PlanDocument {
   #current(): Reading {
     this.#reading = layOver(this.#reading, this.#changes.take());
     return this.#reading;
-  }
-
-  #with(reading: Reading, edit: NamedEdit): Reading {
-    const known = this.#laidOver.get(reading) ?? new WeakMap<NamedEdit, Reading>();
-    this.#laidOver.set(reading, known);
-    const before = known.get(edit);
-    if (before) return before;
-    const writes = writesFor(edit, reading);
-    const after = typeof writes === 'string' ? reading : layOver(reading, writes, this.#laidHoles);
-    known.set(edit, after);
-    return after;
   }
 
   #turnBack({ writes, result }: TurnedBack): UndoResult {
