@@ -2,9 +2,9 @@ import type { Person } from '@loopwright/document';
 
 /**
  * Drags of others that move on in one picture. At 60 pictures a second everybody's 25 moves a second still come through
- * with nine people dragging; with more, or on a slower page, each comes through a little less often.
+ * with seven people dragging; with ten, each comes through 18 times a second, which the eye still takes for a movement.
  */
-const MOST_MOVED = 4;
+const MOST_MOVED = 3;
 
 /** Lets a crowd of drags move on by turns, so that no picture takes much longer than another. */
 export interface Turns {
