@@ -1,3 +1,4 @@
+import type { ImageLimits } from '@loopwright/formats/image';
 import { LIMITS } from '@loopwright/protocol';
 
 const KIB = 1024;
@@ -9,9 +10,8 @@ const MINUTE = 60 * SECOND;
 export interface ServerLimits {
   /** Bytes of a request to make a board from a plan. */
   readonly planBodyBytes: number;
-  /** Bytes of one site image, and the pixels it may unfold to. */
-  readonly imageBytes: number;
-  readonly imagePixels: number;
+  /** What one site image may be. */
+  readonly image: ImageLimits;
   /** Bytes of any other request. */
   readonly bodyBytes: number;
   /** Milliseconds in which a request has to be here whole. */
@@ -55,10 +55,9 @@ export interface ServerLimits {
 
 export const SERVER_LIMITS: ServerLimits = {
   planBodyBytes: 12 * MIB, // a board made from it still has room for edits under `stateBytes`
-  imageBytes: 24 * MIB,
-  imagePixels: 100_000_000, // a square kilometre at 10 cm: 400 MB on the page
+  image: LIMITS,
   bodyBytes: 16 * KIB,
-  requestTimeout: 5 * MINUTE,
+  requestTimeout: 10 * MINUTE, // the largest image over a slow line, 2 Mbit/s
   boardsPerMinute: 30,
   imagesPerMinute: 60,
   entriesPerMinute: 1200, // two full boards behind one address, opening at once; secrets are beyond guessing

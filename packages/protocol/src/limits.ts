@@ -1,4 +1,4 @@
-/** Every limit of sync, each with its unit in words. Server and page read the same numbers. */
+/** Every limit of sync and of site images, each with its unit in words. Server and page read the same numbers. */
 export const LIMITS = {
   /** Bytes of one frame on the socket; above it it is refused as too large. */
   mostFrameBytes: 4 * 1024 * 1024,
@@ -34,6 +34,12 @@ export const LIMITS = {
   mostUpdatesWaiting: 256,
   /** Letters of a person's name. */
   mostNameLetters: 60,
+  /** Bytes of one site image: an aerial of 60 million pixels as PNG, two bytes a pixel. */
+  mostImageBytes: 128 * 1024 * 1024,
+  /** Pixels of one site image: what cameras call 60 megapixels, e.g. 9504 × 6336; a quarter of it fits every canvas. */
+  mostImagePixels: 64_000_000,
+  /** Pixels of its longer side: browsers decode no longer ones. */
+  mostImageSide: 30_000,
 } as const;
 
 export type LimitName = keyof typeof LIMITS;

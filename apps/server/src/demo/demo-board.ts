@@ -29,9 +29,10 @@ export async function demoBoard(ports: DemoPorts, directory: string): Promise<Ma
 }
 
 /** The demo's plan with its site image, as it is kept here. */
-async function planWithImage({ blobs }: DemoPorts): Promise<{ readonly plan: Plan; readonly blob?: string }> {
+async function planWithImage({ blobs, limits }: DemoPorts): Promise<{ readonly plan: Plan; readonly blob?: string }> {
   const { width, height, rgba } = demoImage();
-  const kept = await blobs.put(encode({ width, height, data: rgba, channels: 4, depth: 8 }));
+  const image = encode({ width, height, data: rgba, channels: 4, depth: 8 });
+  const kept = await blobs.put([image], limits.image);
   return kept.kind === 'kept' ? { plan: demoPlan(kept.hash), blob: kept.hash } : { plan: demoPlan() };
 }
 

@@ -1,11 +1,12 @@
+import { Readable } from 'node:stream';
+import { type ImageFault, imageFaultSentence } from '@loopwright/formats/image';
 import { isId } from '@loopwright/model';
-import type { BlobAnswer } from '@loopwright/protocol';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { BlobAnswer, HttpErrorCode } from '@loopwright/protocol';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { heldTokens } from '../access/cookies.ts';
 import { rightsOf } from '../access/rights.ts';
 import type { ServerPorts } from '../ports.ts';
 import { isBlobHash } from '../storage/blobs.ts';
-import { imageSizeOf } from '../storage/image-size.ts';
 import { refuse } from './problem.ts';
 
 /** What somebody at this browser may do on the board: the most that any of its memberships may. */
@@ -18,42 +19,55 @@ async function rightsAt({ access }: ServerPorts, board: string, request: Fastify
   return rights;
 }
 
+const IS_LIMIT: ReadonlySet<ImageFault> = new Set(['too many bytes', 'too many pixels', 'too long a side']);
+
+/** What of a body has not come yet is not waited for: the connection ends with the answer. */
+function refuseBody(reply: FastifyReply, code: HttpErrorCode, words?: string): FastifyReply {
+  return refuse(reply.header('connection', 'close'), code, words);
+}
+
 /** Site images in and out; only for people on the board that shows them. */
 export function blobEndpoints(app: FastifyInstance, ports: ServerPorts): void {
   const { blobs, limits, store } = ports;
+  // The bytes say what they are; nothing is read before it is known who sends them.
   app.addContentTypeParser(
     ['image/png', 'image/jpeg', 'image/webp', 'application/octet-stream'],
-    { parseAs: 'buffer' },
-    async (_request: FastifyRequest, body: Buffer) => body,
+    async (_request: FastifyRequest, body: Readable) => body,
   );
 
   app.post<{ Params: { board: string } }>(
     '/api/boards/:board/blobs',
-    { bodyLimit: limits.imageBytes, config: { rateLimit: { max: limits.imagesPerMinute, timeWindow: '1 minute' } } },
+    { config: { rateLimit: { max: limits.imagesPerMinute, timeWindow: '1 minute' } } },
     async (request, reply) => {
       const { board } = request.params;
+      const sayFault = (fault: ImageFault) =>
+        refuseBody(reply, IS_LIMIT.has(fault) ? 'too-large' : 'not-an-image', imageFaultSentence(fault, limits.image));
       const rights = await rightsAt(ports, board, request);
-      if (rights !== 'write') return refuse(reply, rights === 'read' ? 'not-allowed' : 'not-entered');
-      if (!(request.body instanceof Uint8Array)) return refuse(reply, 'not-an-image');
-      const size = imageSizeOf(request.body);
-      if (!size) return refuse(reply, 'not-an-image');
-      if (size.width * size.height > limits.imagePixels) return refuse(reply, 'too-large');
-      const kept = await blobs.put(request.body);
-      if (kept.kind === 'not-an-image') return refuse(reply, 'not-an-image');
+      if (rights !== 'write') return refuseBody(reply, rights === 'read' ? 'not-allowed' : 'not-entered');
+      if (!(request.body instanceof Readable)) return sayFault('not an image');
+      if (Number(request.headers['content-length']) > limits.image.mostImageBytes) return sayFault('too many bytes');
+      const kept = await blobs.put(request.body.iterator({ destroyOnReturn: false }), limits.image);
+      if (kept.kind === 'fault') return sayFault(kept.fault);
+      if (kept.kind === 'broken off') return refuseBody(reply, 'bad-request');
       await store.addBlob(board, kept.hash);
       const answer: BlobAnswer = { hash: kept.hash };
       return reply.code(201).send(answer);
     },
   );
 
-  app.get<{ Params: { board: string; hash: string } }>('/api/boards/:board/blobs/:hash', async (request, reply) => {
+  const found = async (request: FastifyRequest<{ Params: { board: string; hash: string } }>, reply: FastifyReply) => {
     const { board, hash } = request.params;
     if ((await rightsAt(ports, board, request)) === undefined) return refuse(reply, 'not-entered');
-    const found = isBlobHash(hash) && (await store.hasBlob(board, hash)) ? await blobs.get(hash) : undefined;
-    if (!found) return refuse(reply, 'not-found');
-    return reply
-      .header('content-type', found.type)
-      .header('cache-control', 'private, max-age=31536000, immutable')
-      .send(Buffer.from(found.bytes.buffer, found.bytes.byteOffset, found.bytes.byteLength));
-  });
+    const blob = isBlobHash(hash) && (await store.hasBlob(board, hash)) ? await blobs.get(hash) : undefined;
+    if (!blob) return refuse(reply, 'not-found');
+    reply
+      .header('content-type', blob.type)
+      .header('content-length', blob.size)
+      .header('cache-control', 'private, max-age=31536000, immutable');
+    return reply.send(request.method === 'HEAD' ? undefined : blob.read());
+  };
+  const address = '/api/boards/:board/blobs/:hash';
+  app.get(address, { exposeHeadRoute: false }, found);
+  // Whether the board holds an image already: asked before a large one is sent again.
+  app.head(address, found);
 }

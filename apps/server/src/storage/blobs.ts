@@ -1,18 +1,28 @@
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, open, readFile, rename, rm, stat } from 'node:fs/promises';
+import { randomUUID } from 'node:crypto';
+import { createReadStream } from 'node:fs';
+import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type ImageType, imageTypeOf } from './image-type.ts';
+import type { Readable } from 'node:stream';
+import { type ImageFault, type ImageLimits, type ImageType, imageTypeOf, TYPE_BYTES } from '@loopwright/formats/image';
+import { writeImage } from './write-image.ts';
 
 export interface Blob {
   readonly type: ImageType;
-  readonly bytes: Uint8Array;
+  readonly size: number;
+  /** Its bytes from the first to the last. */
+  read(): Readable;
 }
 
-export type KeptBlob = { readonly kind: 'kept'; readonly hash: string } | { readonly kind: 'not-an-image' };
+export type KeptBlob =
+  | { readonly kind: 'kept'; readonly hash: string }
+  | { readonly kind: 'fault'; readonly fault: ImageFault }
+  /** Whoever sent it went away before the end. */
+  | { readonly kind: 'broken off' };
 
 /** Site images, each kept once under the SHA-256 of its bytes. */
 export interface Blobs {
-  put(bytes: Uint8Array): Promise<KeptBlob>;
+  /** Takes an image as its bytes come. Nothing of it is kept unless all of it came and it is an image within the limits. */
+  put(pieces: Iterable<Uint8Array> | AsyncIterable<Uint8Array>, limits: ImageLimits): Promise<KeptBlob>;
   get(hash: string): Promise<Blob | undefined>;
 }
 
@@ -23,50 +33,57 @@ export function isBlobHash(value: string): boolean {
   return HASH.test(value);
 }
 
+/** Where images lie while they come in. */
+const INCOMING = 'incoming';
+
 /** Blobs as files under a directory: written beside their place, flushed, then renamed, so that a half-written one is never found. */
 export async function openFileBlobs(directory: string): Promise<Blobs> {
-  await mkdir(directory, { recursive: true });
+  const incoming = join(directory, INCOMING);
+  await rm(incoming, { recursive: true, force: true }); // what was on its way when the server last stopped
+  await mkdir(incoming, { recursive: true });
   const pathOf = (hash: string) => join(directory, hash.slice(0, 2), hash);
   return {
-    async put(bytes) {
-      if (imageTypeOf(bytes) === undefined) return { kind: 'not-an-image' };
-      const hash = createHash('sha256').update(bytes).digest('hex');
-      if (!(await isThere(pathOf(hash)))) await writeWhole(pathOf(hash), bytes);
-      return { kind: 'kept', hash };
+    async put(pieces, limits) {
+      const beside = join(incoming, randomUUID());
+      try {
+        const written = await writeImage(beside, pieces, limits);
+        if (written.kind === 'kept' && (await sizeOf(pathOf(written.hash))) === undefined)
+          await settle(beside, pathOf(written.hash));
+        return written;
+      } finally {
+        await rm(beside, { force: true });
+      }
     },
     async get(hash) {
-      if (!isBlobHash(hash) || !(await isThere(pathOf(hash)))) return undefined;
-      const bytes = await readFile(pathOf(hash));
-      const type = imageTypeOf(bytes);
-      return type && { type, bytes };
+      const path = pathOf(hash);
+      const size = isBlobHash(hash) ? await sizeOf(path) : undefined;
+      const type = size === undefined ? undefined : await typeOf(path);
+      return size === undefined || !type ? undefined : { type, size, read: () => createReadStream(path) };
     },
   };
 }
 
-async function isThere(path: string): Promise<boolean> {
+async function sizeOf(path: string): Promise<number | undefined> {
   return stat(path).then(
-    (found) => found.isFile(),
-    () => false,
+    (found) => (found.isFile() ? found.size : undefined),
+    () => undefined,
   );
 }
 
-async function writeWhole(path: string, bytes: Uint8Array): Promise<void> {
-  const directory = join(path, '..');
-  await mkdir(directory, { recursive: true });
-  const beside = `${path}.${randomUUID()}.part`;
+async function typeOf(path: string): Promise<ImageType | undefined> {
+  const file = await open(path, 'r');
   try {
-    const file = await open(beside, 'wx');
-    try {
-      await file.writeFile(bytes);
-      await file.sync();
-    } finally {
-      await file.close();
-    }
-    await rename(beside, path);
-  } catch (failure) {
-    await rm(beside, { force: true });
-    throw failure;
+    const { buffer } = await file.read({ buffer: new Uint8Array(TYPE_BYTES), position: 0 });
+    return imageTypeOf(buffer);
+  } finally {
+    await file.close();
   }
+}
+
+async function settle(from: string, to: string): Promise<void> {
+  const directory = join(to, '..');
+  await mkdir(directory, { recursive: true });
+  await rename(from, to);
   await flushDirectory(directory);
 }
 

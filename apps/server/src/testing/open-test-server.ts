@@ -1,9 +1,10 @@
+import { Readable } from 'node:stream';
+import { bytesAsSource, imageTypeOf, readImage } from '@loopwright/formats/image';
 import { openAccess } from '../access/access.ts';
 import { buildServer, type LoopwrightServer } from '../build-server.ts';
 import { SERVER_LIMITS, type ServerLimits } from '../limits.ts';
 import type { ServerPorts } from '../ports.ts';
 import { type Blobs, isBlobHash } from '../storage/blobs.ts';
-import { imageTypeOf } from '../storage/image-type.ts';
 import { openSqliteStore } from '../storage/sqlite.ts';
 import type { Store } from '../storage/store.ts';
 import { handClock } from './hand-clock.ts';
@@ -14,8 +15,12 @@ import { paperLog } from './paper-log.ts';
 export function paperBlobs(): Blobs {
   const kept = new Map<string, Uint8Array>();
   return {
-    async put(bytes) {
-      if (imageTypeOf(bytes) === undefined) return { kind: 'not-an-image' };
+    async put(pieces, limits) {
+      const came: Uint8Array[] = [];
+      for await (const piece of pieces) came.push(piece);
+      const bytes = Buffer.concat(came);
+      const reading = await readImage(bytesAsSource(bytes), limits);
+      if (reading.kind === 'fault') return reading;
       const hash = kept.size.toString(16).padStart(64, '0');
       kept.set(hash, bytes);
       return { kind: 'kept', hash };
@@ -23,7 +28,7 @@ export function paperBlobs(): Blobs {
     async get(hash) {
       const bytes = isBlobHash(hash) ? kept.get(hash) : undefined;
       const type = bytes && imageTypeOf(bytes);
-      return bytes && type && { type, bytes };
+      return bytes && type && { type, size: bytes.length, read: () => Readable.from([bytes]) };
     },
   };
 }
