@@ -3,9 +3,17 @@ import type { EditResult, NamedEdit } from './edits/named-edit.ts';
 
 export type Stop = () => void;
 
-/** What came of an undo or redo. `overtaken` counts the values somebody else changed meanwhile: those stay theirs. */
+/**
+ * What came of an undo or redo. `overtaken` counts the values somebody else changed meanwhile: those stay theirs. `gone`
+ * are the holes of the step that somebody else took off the plan meanwhile; they stay off it.
+ */
 export type UndoResult =
-  | { readonly kind: 'undone' | 'redone'; readonly step: NamedEdit; readonly overtaken: number }
+  | {
+      readonly kind: 'undone' | 'redone';
+      readonly step: NamedEdit;
+      readonly overtaken: number;
+      readonly gone?: readonly HoleId[];
+    }
   | { readonly kind: 'nothing' };
 
 /** What came of taking back everything since a chosen step. */
@@ -40,7 +48,10 @@ export interface PlanDocument {
   steps(): { readonly undo?: NamedEdit; readonly redo?: NamedEdit };
   /** My steps that undo could take back, oldest first. The same list until one is added or taken back. */
   done(): readonly DoneStep[];
-  /** Puts back that step of mine and all after it, as one step that can be undone; others' work stays. */
+  /**
+   * Puts back that step of mine and all after it, as one step that can be undone; others' work stays. `overtaken` counts
+   * the values that are somebody else's now. `nothing` when I have no such step, or it is too long ago.
+   */
   putBack(from: number): PutBackResult;
   unread(): readonly UnreadField[];
   /** Called after each change, own or others'; at most once per transaction. */

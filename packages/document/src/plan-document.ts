@@ -1,6 +1,6 @@
 import type { Plan } from '@loopwright/model';
 import * as Y from 'yjs';
-import type { EditResult, PlanDocument, Stop, UndoResult, UnreadField } from './contract.ts';
+import type { DoneStep, EditResult, PlanDocument, PutBackResult, Stop, UndoResult, UnreadField } from './contract.ts';
 import type { NamedEdit } from './edits/named-edit.ts';
 import { writesFor } from './edits/writes-for.ts';
 import { openHistory, type TurnedBack } from './history.ts';
@@ -46,9 +46,10 @@ export class SharedPlan implements PlanDocument {
 
   readonly steps = () => this.#history.steps();
 
-  readonly done = () => [];
+  readonly done = (): readonly DoneStep[] => this.#history.done();
 
-  readonly putBack = () => ({ kind: 'nothing' }) as const;
+  readonly putBack = (from: number): PutBackResult =>
+    this.#turnBack(this.#history.putBack(from, this.#current().cells));
 
   readonly unread = (): readonly UnreadField[] => [...unreadOf(this.#current().read), ...this.#changes.stray()];
 
@@ -73,7 +74,7 @@ export class SharedPlan implements PlanDocument {
     return this.#reading;
   }
 
-  #turnBack({ writes, result }: TurnedBack): UndoResult {
+  #turnBack<Result>({ writes, result }: TurnedBack<Result>): Result {
     if (writes.length > 0) writeTo(this.doc, writes);
     return result;
   }
