@@ -22,7 +22,7 @@ export function openFakeBench(parts: FakeBenchParts = {}) {
   let shown: NamedEdit | undefined;
   let selection: Selection = parts.selection ?? {};
   let isAway = false;
-  let ids = 0;
+  let ids = 100; // unlike any id of the plan
   const bench: Bench = {
     plan: () => parts.plan ?? PLAN,
     routing: () => parts.routing ?? ROUTING,

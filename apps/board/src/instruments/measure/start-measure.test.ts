@@ -5,7 +5,7 @@ import { startMeasure } from './start-measure.ts';
 const at = (x: number, y: number) => ({ x, y });
 const sketch = (shape: object) => ({
   edit: 'add sketch',
-  sketch: { id: 'k1', shape, by: 'Ann', ink: 2, kept: false },
+  sketch: { id: 'k101', shape, by: 'Ann', ink: 2, kept: false },
 });
 
 test('a line is shown to everybody while it is laid, and written once when it is all', () => {
