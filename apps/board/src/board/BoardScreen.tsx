@@ -6,6 +6,7 @@ import type { BlobAddress } from '../drawing/use-site-images.ts';
 import { openViewpoint } from '../drawing/viewpoint.ts';
 import { GroundLine } from '../ground-line/GroundLine.tsx';
 import { KeysSheet } from '../head/KeysSheet.tsx';
+import { useDrawingTable } from '../instruments/use-drawing-table.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
 import { useWatched } from '../live/use-watched.ts';
@@ -49,6 +50,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     },
     [session, viewpoint],
   );
+  const { table, take } = useDrawingTable({ session, viewpoint, reading, me });
   const beforeHeld = useBoardKeys({
     session,
     viewpoint,
@@ -56,6 +58,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     askAboutPin,
     onKeys: openKeys,
     onFindings: () => setFindingsShown((shown) => !shown),
+    instruments: table?.keys,
   });
   useFirstFit(viewpoint, frame);
 
@@ -95,11 +98,13 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
         askAboutPin={askAboutPin}
         sayLocked={session.sayLocked}
         onHand={onHand}
+        table={table}
       >
+        {table && <table.Tray hand={table.hand} size={viewpoint.size} />}
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>
       <GroundLine />
-      <Drawer {...parts} {...hands} />
+      <Drawer {...parts} {...hands} take={take} say={session.say} />
       {keysOpen && <KeysSheet open onClose={() => setKeysOpen(false)} />}
       {pin && <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />}
     </main>

@@ -1,5 +1,6 @@
 import { type Hole, type HoleId, holeOf, type PartId } from '@loopwright/model';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
+import type { KeyWork } from '../instruments/key-work.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { KeyMeaning } from '../tools/keys.ts';
 import { neighbourInRound, nextPart } from '../tools/nudge.ts';
@@ -14,6 +15,8 @@ export interface KeyHand {
   readonly askAboutPin: (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
   readonly onKeys: () => void;
   readonly onFindings: () => void;
+  /** The keys of the instruments, once there are any. */
+  readonly instruments: KeyWork | undefined;
 }
 
 /** Does what a key means; holding and nudging are the listener's own. */

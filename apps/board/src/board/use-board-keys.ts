@@ -11,14 +11,22 @@ export function useBoardKeys(hand: KeyHand): boolean {
   useEffect(() => {
     const nudges = openNudges(() => newest.current);
     const down = (event: KeyboardEvent) => {
+      if (event.defaultPrevented) return;
+      const { instruments } = newest.current;
+      if (isOnDrawing(event.target) && instruments?.down(event)) {
+        // A typed value is typed into its field, which has the keyboard by now.
+        if (isOnDrawing(document.activeElement)) event.preventDefault();
+        return;
+      }
       const meaning = meaningOf(event);
-      if (event.defaultPrevented || !meaning || isTyping(event.target) || !isMeant(meaning, event.target)) return;
+      if (!meaning || isTyping(event.target) || !isMeant(meaning, event.target)) return;
       event.preventDefault();
       if (meaning.do === 'before') setBeforeHeld(true);
       else if (meaning.do === 'nudge') nudges.nudge(meaning.x, meaning.y);
       else if (meaning.do !== 'let go' || !nudges.letGo()) actOnKey(meaning, newest.current);
     };
     const up = (event: KeyboardEvent) => {
+      newest.current.instruments?.up(event.key);
       if (event.key.toLowerCase() === 'b') setBeforeHeld(false);
       if (event.key.startsWith('Arrow')) nudges.drop();
     };
@@ -45,6 +53,12 @@ const isTyping = (target: EventTarget | null): boolean =>
 /** Keys of the drawing work on the drawing, and when nothing has the keyboard; lists and menus keep their own arrows. */
 function isMeant(meaning: KeyMeaning, target: EventTarget | null): boolean {
   if (target instanceof HTMLElement && target.closest('[role="dialog"], [role="menu"], [role="listbox"]')) return false;
-  if (isEverywhere(meaning) || target === document.body) return true;
-  return target instanceof HTMLElement && target.closest('.plan') !== null;
+  return isEverywhere(meaning) || target === document.body || isOnPlan(target);
 }
+
+const isOnPlan = (target: EventTarget | null): boolean =>
+  target instanceof HTMLElement && target.closest('.plan') !== null;
+
+/** Keys of instruments are the drawing's own: a button beside it keeps its Space and Enter. */
+const isOnDrawing = (target: EventTarget | null): boolean =>
+  target === document.body || (target instanceof HTMLElement && target.closest('.plan__surface') !== null);

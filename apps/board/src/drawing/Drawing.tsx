@@ -2,6 +2,7 @@ import type { NamedEdit, Person } from '@loopwright/document';
 import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import type { Change, Consequences, DoEdit, Reading, Select, Selection } from '../board/parts.ts';
+import type { DrawingTable } from '../instruments/drawing-table.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { namesOf } from '../reading/names.ts';
@@ -11,6 +12,7 @@ import { usePointerHand } from '../tools/use-pointer-hand.ts';
 import { type BadgeLine, toBadge } from './badge-view.ts';
 import { FrameShown } from './FrameShown.tsx';
 import { Furniture } from './Furniture.tsx';
+import { InstrumentBadge } from './InstrumentBadge.tsx';
 import { PeoplePointers } from './PeoplePointers.tsx';
 import { PlanStage } from './PlanStage.tsx';
 import { PointerBadge } from './PointerBadge.tsx';
@@ -46,6 +48,8 @@ export interface DrawingProps extends Consequences {
   readonly point: (at: SitePoint | undefined) => void;
   readonly askAboutPin: (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
   readonly sayLocked: () => void;
+  /** The instruments, once they are there. */
+  readonly table: DrawingTable | undefined;
   /** Gives the owner a way to cancel the press in progress. */
   readonly onHand: (cancel: () => boolean) => void;
 }
@@ -66,11 +70,16 @@ export function Drawing(props: DrawingProps) {
     viewpoint,
     targets: model.targets,
     hand,
+    instrument: props.table?.pointers,
     onPoint: props.point,
     onHover: (hit) => setHovered((before) => (sameHit(before, hit) ? before : hit)),
     onPlace: pointer.set,
   });
-  const { onHand } = props;
+  const { onHand, table } = props;
+  useEffect(
+    () => table?.hand.lend({ hitAt: pointers.hitUnder, focus: () => surface.current?.focus({ preventScroll: true }) }),
+    [table, pointers],
+  );
   useEffect(() => {
     onHand(() => {
       const held = pointers.isHolding();
@@ -80,6 +89,7 @@ export function Drawing(props: DrawingProps) {
   }, [onHand, pointers]);
 
   const badge = useBadge(props);
+  const instrument = useHeldName(table);
 
   return (
     <section className="plan" aria-label="The drawing">
@@ -89,6 +99,7 @@ export function Drawing(props: DrawingProps) {
         data-testid="drawing"
         data-view={`${view.scale} ${view.x} ${view.y}`}
         data-hover={hovered?.kind}
+        data-instrument={instrument}
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys of its own, as a grid would
         tabIndex={0}
@@ -111,10 +122,15 @@ export function Drawing(props: DrawingProps) {
           findingsShown={props.findingsShown}
           roster={props.roster}
           blobAddress={props.blobAddress}
+          instruments={table?.hand}
         />
         <FrameShown corners={framed} view={view} />
         <PeoplePointers people={props.people} routing={routing.id} view={view} />
-        <PointerBadge lines={badge} pointer={pointer} size={size} />
+        {table && instrument ? (
+          <InstrumentBadge hand={table.hand} lines={badge} size={size} />
+        ) : (
+          <PointerBadge lines={badge} pointer={pointer} size={size} />
+        )}
       </div>
       <Furniture scale={view.scale} units={reading.units} north={props.plan.site.north} />
       {props.banner && <p className="plan__banner">{props.banner}</p>}
@@ -138,6 +154,7 @@ const ON_THE_DRAWING: ReadonlySet<NamedEdit['edit']> = new Set([
   'lengthen',
   'shape green',
   'set waypoints',
+  'draw hole',
 ]);
 
 /** The worst gain and the worst loss of my drag in progress. */
@@ -154,3 +171,10 @@ function useBadge(props: DrawingProps): readonly BadgeLine[] {
 const sameHit = (one: Hit | undefined, other: Hit | undefined): boolean =>
   one?.kind === other?.kind &&
   (one && 'hole' in one ? one.hole : undefined) === (other && 'hole' in other ? other.hole : undefined);
+
+const NOTHING_HELD = openSlot(undefined);
+
+/** The name of the instrument in the hand; `undefined` for the bare hand. */
+function useHeldName(table: DrawingTable | undefined) {
+  return useWatched(table?.hand.held ?? NOTHING_HELD)?.entry.instrument.name;
+}

@@ -2,6 +2,8 @@ import type { Person } from '@loopwright/document';
 import type { FindingKey, SitePoint, SketchId } from '@loopwright/model';
 import { memo } from 'react';
 import { inkOf } from '../board/people-inks.ts';
+import { InstrumentPictureShape } from '../instruments/InstrumentPictureShape.tsx';
+import type { InstrumentHand } from '../instruments/instrument-hand.ts';
 import type { Grip } from '../tools/grip.ts';
 import { discRadius } from './disc-radius.ts';
 import { FanShape } from './FanShape.tsx';
@@ -31,6 +33,7 @@ interface LiveLayerProps extends HolesProps {
   /** Holes as they were before the drag in progress. */
   readonly ghosts: readonly HoleView[];
   readonly people: readonly Person[];
+  readonly instruments: InstrumentHand | undefined;
   /** Sketches in somebody's hands. */
   readonly sketches: readonly SketchView[];
   readonly selectedSketch: SketchId | undefined;
@@ -71,6 +74,7 @@ export function LiveLayer(props: LiveLayerProps) {
           selected={finding.key === props.selectedFinding}
         />
       ))}
+      {props.instruments && <InstrumentPictureShape hand={props.instruments} scale={scale} />}
     </Layer>
   );
 }

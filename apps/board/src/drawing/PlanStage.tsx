@@ -1,6 +1,7 @@
 import type { Person } from '@loopwright/document';
 import type { HoleId, Plan } from '@loopwright/model';
 import type { Reading, Selection } from '../board/parts.ts';
+import type { InstrumentHand } from '../instruments/instrument-hand.ts';
 import { useWatched } from '../live/use-watched.ts';
 import type { Grip } from '../tools/grip.ts';
 import { GroundLayer } from './GroundLayer.tsx';
@@ -22,6 +23,7 @@ interface PlanStageProps {
   readonly findingsShown: boolean;
   readonly roster: readonly Person[];
   readonly blobAddress: BlobAddress;
+  readonly instruments: InstrumentHand | undefined;
 }
 
 const NO_GRIPS: readonly Grip[] = [];
@@ -64,6 +66,7 @@ export function PlanStage(props: PlanStageProps) {
         fansShown={props.findingsShown}
         ghosts={model.ghosts}
         people={props.roster}
+        instruments={props.instruments}
       />
     </Stage>
   );

@@ -3,6 +3,7 @@ import type { Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { BadgeLines } from './BadgeLines.tsx';
 import type { BadgeLine } from './badge-view.ts';
+import { besidePointer } from './beside-pointer.ts';
 import type { CanvasSize } from './site-transform.ts';
 
 interface PointerBadgeProps {
@@ -17,13 +18,9 @@ export function PointerBadge({ lines, pointer, size }: PointerBadgeProps) {
 }
 
 function Beside({ lines, pointer, size }: PointerBadgeProps) {
-  const { x, y } = useWatched(pointer);
-  // A drag may lead over the edge; the badge stays on the drawing.
-  const at = { x: Math.min(Math.max(x, 0), size.width), y: Math.min(Math.max(y, 0), size.height) };
-  const across = at.x > size.width - 320 ? `calc(${at.x - 18}px - 100%)` : `${at.x + 20}px`;
-  const down = at.y > size.height - 110 ? `calc(${at.y - 14}px - 100%)` : `${at.y + 18}px`;
+  const at = useWatched(pointer);
   return (
-    <ul className="badge" data-testid="badge" style={{ transform: `translate(${across}, ${down})` }}>
+    <ul className="badge" data-testid="badge" style={{ transform: besidePointer(at, size) }}>
       <BadgeLines lines={lines} />
     </ul>
   );

@@ -37,6 +37,8 @@ export interface InstrumentHand {
   readonly heard: Slot<string>;
   /** Whether the person holds the key that snaps to nothing. */
   readonly free: Slot<boolean>;
+  /** Whether the person holds the key with which a drag moves the paper. */
+  readonly paper: Slot<boolean>;
   take(name: InstrumentName): void;
   putAway(): void;
   setSnapping(on: boolean): void;
@@ -68,6 +70,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
   const held = openSlot<Held | undefined>(undefined);
   const snapping = openSlot(true);
   const free = openSlot(false);
+  const paper = openSlot(false);
   const cross = openSlot<SitePoint | undefined>(undefined);
   const point = openSlot<CanvasPoint | undefined>(undefined);
   const heard = openSlot('');
@@ -93,6 +96,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
     point,
     heard,
     free,
+    paper,
     take: (name) => {
       putAway();
       const entry = entries.find(({ instrument }) => instrument.name === name);

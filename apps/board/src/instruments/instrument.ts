@@ -25,7 +25,8 @@ export type InstrumentName =
   | 'feature'
   | 'scale image'
   | 'north'
-  | 'waypoints';
+  | 'waypoints'
+  | 'green outline';
 
 /** Where a point came to lie, and what drew it there, in words for the pointer ('square to 4', 'on the drive: 240 m'). */
 export interface Snapped {
@@ -41,7 +42,7 @@ export interface SnapWishes {
   /** The point before `from`: a leg goes straight on, or turns square. */
   readonly before?: SitePoint;
   /** What this point is for: decides which guides pull. */
-  readonly for: 'tee' | 'turn' | 'green' | 'vertex' | 'anything';
+  readonly for: 'tee' | 'turn' | 'green' | 'turn or green' | 'turn or tee' | 'vertex' | 'anything';
   /** Metres drawn up to `from`: a hole is made as long as one beside it. */
   readonly along?: number;
   /** The id of a thing that does not pull, e.g. the feature whose own vertex is moved; 'boundary' for the boundary. */

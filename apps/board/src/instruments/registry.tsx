@@ -1,4 +1,5 @@
 // `InstrumentEntry` is in instrument-entry.ts: an instrument imports it from there, or the two would import each other.
+import { openDrawHole } from './draw-hole/open-draw-hole.tsx';
 import type { InstrumentEntry } from './instrument-entry.ts';
 import { openMeasureArea, openMeasureLine } from './measure/open-measure.tsx';
 
@@ -7,5 +8,5 @@ import { openMeasureArea, openMeasureLine } from './measure/open-measure.tsx';
  * Everything named here is loaded together, after the board is shown.
  */
 export function openInstruments(): readonly InstrumentEntry[] {
-  return [openMeasureLine(), openMeasureArea()];
+  return [openDrawHole(), openMeasureLine(), openMeasureArea()];
 }

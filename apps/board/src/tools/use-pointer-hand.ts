@@ -2,7 +2,9 @@ import type { CanvasPoint, SitePoint } from '@loopwright/model';
 import { type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react';
 import { toSite } from '../drawing/site-transform.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
+import type { PointerWork } from '../instruments/pointer-work.ts';
 import { type Hit, hitAt, type PointerKind, REACH, type Targets } from './hit.ts';
+import { pan } from './pan.ts';
 import { pinchBetween } from './pinch.ts';
 import type { Gesture, Hand, PointerAt } from './tool.ts';
 import { beginGesture } from './tools.ts';
@@ -12,6 +14,8 @@ interface PointerHandParts {
   readonly viewpoint: Viewpoint;
   readonly targets: Targets;
   readonly hand: Hand;
+  /** What pointers do while an instrument is held; absent until there are any. */
+  readonly instrument: PointerWork | undefined;
   /** Where the pointer is on the ground, for the others; `undefined` when it has left. */
   readonly onPoint: (at: SitePoint | undefined) => void;
   readonly onHover: (hit: Hit | undefined) => void;
@@ -74,15 +78,35 @@ function openPointerHand(parts: () => PointerHandParts) {
     parts().viewpoint.zoom(did.factor, did.about);
   };
 
+  /** The middle button moves the paper, whatever is held; the others are the instrument's, or the bare hand's. */
+  const begin = (event: PointerEvent, at: PointerAt): Gesture | undefined => {
+    const { hand, instrument } = parts();
+    if (event.button === 1 || (event.button === 0 && instrument?.movesPaper())) {
+      return pan.begin(undefined, at, { ...hand, select: () => undefined });
+    }
+    if (instrument?.isHeld()) {
+      if (event.button !== 0 && event.button !== 2) return undefined;
+      return instrument.press(at, { button: event.button === 0 ? 'first' : 'second', time: event.timeStamp });
+    }
+    return event.button === 0 ? beginGesture(hitUnder(at), at, hand) : undefined;
+  };
+  const hover = (at: PointerAt) => {
+    const { instrument, onHover } = parts();
+    if (!instrument?.isHeld()) return onHover(hitUnder(at));
+    onHover(undefined);
+    return instrument.hover(at);
+  };
+
   return {
     cancel,
+    hitUnder,
     isHolding: () => gesture !== undefined,
     onPointerDown: (event: PointerEvent) => {
       const at = pointerAt(event);
       if (at.kind === 'touch') fingers.set(event.pointerId, at.canvas);
       if (fingers.size > 1) return cancel();
-      if (event.button !== 0 || gesture) return;
-      const does = beginGesture(hitUnder(at), at, parts().hand);
+      if (gesture) return;
+      const does = begin(event, at);
       if (!does) return;
       gesture = { pointer: event.pointerId, does };
       parts().surface.current?.setPointerCapture(event.pointerId);
@@ -93,7 +117,7 @@ function openPointerHand(parts: () => PointerHandParts) {
       parts().onPlace(at.canvas);
       parts().onPoint(at.site);
       if (gesture?.pointer === event.pointerId) gesture.does.move(at);
-      else if (at.kind !== 'touch') parts().onHover(hitUnder(at));
+      else if (at.kind !== 'touch') hover(at);
     },
     onPointerUp: (event: PointerEvent) => {
       fingers.delete(event.pointerId);

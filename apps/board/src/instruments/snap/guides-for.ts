@@ -47,8 +47,10 @@ export function guidesFor(ground: SnapGround, wishes: SnapWishes): readonly Guid
 function insetFor(wishes: SnapWishes, settings: Settings, tolerance: number): number {
   switch (wishes.for) {
     case 'tee':
+    case 'turn or tee':
       return settings['edge-tee-mention'] + tolerance;
     case 'green':
+    case 'turn or green':
       return settings['edge-green-mention'] + tolerance;
     case 'turn':
       return settings['edge-landing-mention'] + tolerance;

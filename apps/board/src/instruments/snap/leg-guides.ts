@@ -42,7 +42,8 @@ export function legGuides(
   const { from, before } = wishes;
   if (!from) return [];
   const guides: Guide[] = [];
-  const isDrive = wishes.for === 'turn' ? !before : wishes.for === 'tee';
+  // From the tee to its first turn; drawn back from the green, from the first turn to the tee.
+  const isDrive = wishes.for.includes('tee') ? before !== undefined : wishes.for.includes('turn') && !before;
   if (isDrive) guides.push(ringGuide(from, drive, look(`on the drive: ${words.length(drive)}`, 60, 1)));
   const onward = before && unitVector(before, from);
   if (before && onward) {
@@ -79,7 +80,7 @@ function besideGuides(
     const because = `parallel to ${words.number(nearest.line.hole)}`;
     guides.push(lineGuide(from, towards, 'both ways', look(because, 26, 0.6)));
   }
-  if (wishes.for !== 'green' && wishes.for !== 'tee') return guides;
+  if (!wishes.for.includes('green') && !wishes.for.includes('tee')) return guides;
   for (const { line } of near.slice(0, MOST_BESIDE)) {
     const length = polylineLength(line.points);
     const left = length - (wishes.along ?? 0);

@@ -7,7 +7,7 @@ const PART_OF_MARK = { 'tee site': 'tee', 'landing ground': 'turn', 'green site'
 /** Site marks that such a point takes up: a green a green site, a turn a landing ground; a loose point any. */
 export function markGuides(marks: readonly SiteMark[], wishes: SnapWishes): readonly Guide[] {
   return marks
-    .filter(({ id, kind }) => id !== wishes.without && (isLoose(wishes) || PART_OF_MARK[kind] === wishes.for))
+    .filter(({ id, kind }) => id !== wishes.without && (isLoose(wishes) || wishes.for.includes(PART_OF_MARK[kind])))
     .map(({ at, kind, verdict }) =>
       placeGuide(at, { because: `${kind}${verdict === 'natural' ? ', natural' : ''}`, strength: 100, reach: 1.5 }),
     );
@@ -23,8 +23,8 @@ export function partGuides(
   return holes.flatMap((hole) => {
     const places: Guide[] = [];
     const add = (at: SitePoint | undefined, because: string) => at && places.push(placeGuide(at, look(because)));
-    if (wishes.for === 'green' || isLoose(wishes)) add(hole.green?.centre, `green ${number(hole.id)}`);
-    if (wishes.for === 'tee' || isLoose(wishes)) {
+    if (wishes.for.includes('green') || isLoose(wishes)) add(hole.green?.centre, `green ${number(hole.id)}`);
+    if (wishes.for.includes('tee') || isLoose(wishes)) {
       for (const tee of Object.values(hole.tees)) add(tee, `tee ${number(hole.id)}`);
     }
     if (wishes.for === 'anything') for (const { at } of hole.turnPoints) add(at, `turn point ${number(hole.id)}`);

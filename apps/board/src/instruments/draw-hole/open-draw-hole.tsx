@@ -1,0 +1,19 @@
+import type { InstrumentEntry } from '../instrument-entry.ts';
+import { DrawHoleStrip } from './DrawHoleStrip.tsx';
+import { openDrawHoleOptions } from './draw-hole-options.ts';
+import { startDrawHole } from './start-draw-hole.ts';
+
+/** Draws a hole: tee, turns, green, or back from the green. It takes its place in the round at once. */
+export function openDrawHole(): InstrumentEntry {
+  const options = openDrawHoleOptions();
+  const strip = () => <DrawHoleStrip options={options} />;
+  return {
+    instrument: {
+      name: 'draw hole',
+      title: 'Draw hole',
+      does: 'Tee, turns, green: a hole with length and par as you go.',
+      start: (bench) => startDrawHole(bench, options),
+    },
+    Options: strip,
+  };
+}

@@ -1,0 +1,52 @@
+import { Button, ToggleButton } from 'react-aria-components';
+import { openSlot } from '../../live/slot.ts';
+import { useWatched } from '../../live/use-watched.ts';
+import type { Held, InstrumentHand } from '../instrument-hand.ts';
+import { EntryField } from './EntryField.tsx';
+
+interface StripProps {
+  readonly hand: InstrumentHand;
+  readonly held: Held;
+}
+
+const NO_ENTRY = openSlot<string | undefined>(undefined);
+
+/** What the instrument in the hand asks for: what to do next, what may be chosen and typed, one step back, and that it is all. */
+export function Strip({ hand, held }: StripProps) {
+  const { running, entry } = held;
+  const { Options } = entry;
+  const prompt = useWatched(running.prompt);
+  const heard = useWatched(hand.heard);
+  const asked = useWatched(running.entry ?? NO_ENTRY);
+  const isSnapping = useWatched(hand.snapping);
+  return (
+    <section className="strip" aria-label={entry.instrument.title}>
+      <p className="strip__prompt" aria-live="polite">
+        {prompt}
+      </p>
+      <div className="strip__row">
+        {asked !== undefined && <EntryField hand={hand} running={running} asked={asked} />}
+        {Options && <Options />}
+        <ToggleButton className="button button--small" isSelected={isSnapping} onChange={hand.setSnapping}>
+          Snap
+        </ToggleButton>
+        {running.back && (
+          <Button className="button button--small" onPress={() => hand.back()}>
+            Back
+          </Button>
+        )}
+        {running.finish && (
+          <Button className="button button--small" onPress={() => running.finish?.()}>
+            Done
+          </Button>
+        )}
+        <Button className="button button--small button--quiet" onPress={hand.putAway}>
+          Put away
+        </Button>
+      </div>
+      <p className="only-heard" aria-live="polite" data-testid="cross-heard">
+        {heard}
+      </p>
+    </section>
+  );
+}
