@@ -121,6 +121,8 @@ function Parts() {
     goTo: () => undefined,
     edit,
     preview: setDrag,
+    take: () => undefined,
+    say: () => undefined,
     ...(latest ? { change: latest } : {}),
   };
   const steps = board.steps();

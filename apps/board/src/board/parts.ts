@@ -22,6 +22,7 @@ import type {
   SketchId,
   TeeSetId,
 } from '@loopwright/model';
+import type { InstrumentName } from '../instruments/instrument.ts';
 
 /** Something on the site, picked out. */
 export type SiteThing =
@@ -138,7 +139,7 @@ export interface RoundProps extends Consequences {
   readonly preview: Preview;
 }
 
-/** The drawer shows card, findings, what changed, limits and the table of holes and points (equal of the drawing). */
+/** The drawer's sheets: card, hole, site, findings, what changed, limits, and the table of holes and points. */
 export interface DrawerProps extends Consequences {
   readonly reading: Reading;
   readonly selection: Selection;
@@ -148,6 +149,10 @@ export interface DrawerProps extends Consequences {
   readonly goTo: GoTo;
   readonly edit: DoEdit;
   readonly preview: Preview;
+  /** Takes an instrument into the hand, e.g. from a button that draws something. */
+  readonly take: (name: InstrumentName) => void;
+  /** Says something at the foot of the drawing, and to those who listen. */
+  readonly say: (words: string) => void;
 }
 
 /** The answer of the server, in words where it is a no. */

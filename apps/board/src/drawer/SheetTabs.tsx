@@ -25,8 +25,9 @@ export const SheetTabs = memo(function SheetTabs({ name, id, chosen, onChoose }:
   };
   return (
     <div role="tablist" aria-label={name} className="tabs__list" onKeyDown={onKeyDown}>
-      {DRAWER_TABS.map(({ key, title }) => {
+      {DRAWER_TABS.map(({ key, title, ...tab }) => {
         const selected = key === chosen;
+        const said = 'said' in tab ? tab.said : undefined;
         return (
           <button
             key={key}
@@ -34,6 +35,9 @@ export const SheetTabs = memo(function SheetTabs({ name, id, chosen, onChoose }:
             role="tab"
             id={`${id}-tab-${key}`}
             className="tabs__tab"
+            aria-label={said}
+            title={said}
+            data-title={title}
             aria-selected={selected}
             aria-controls={selected ? `${id}-sheet` : undefined}
             tabIndex={selected ? 0 : -1}

@@ -1,20 +1,21 @@
-import { type ReactNode, useId } from 'react';
+import { type ReactNode, Suspense, useId } from 'react';
 import type { DrawerProps } from '../board/parts.ts';
 import { useSteady } from '../reading/use-steady.ts';
 import { CardPanel } from './card/CardPanel.tsx';
 import { WhatChanged } from './changed/WhatChanged.tsx';
 import type { DrawerTab } from './drawer-tabs.ts';
 import { FindingsPanel } from './findings/FindingsPanel.tsx';
-import { LimitsPanel } from './limits/LimitsPanel.tsx';
-import { PointsPanel } from './points/PointsPanel.tsx';
+import { LazyHole, LazyLimits, LazyPoints, LazySite } from './lazy-sheets.tsx';
 import { SheetTabs } from './SheetTabs.tsx';
 
 const PANELS = {
   card: CardPanel,
+  hole: LazyHole,
+  site: LazySite,
   findings: FindingsPanel,
   changed: WhatChanged,
-  limits: LimitsPanel,
-  points: PointsPanel,
+  limits: LazyLimits,
+  points: LazyPoints,
 } as const;
 
 interface SheetsProps {
@@ -43,7 +44,9 @@ export function Sheets({ name, chosen, onChoose, board, beside }: SheetsProps) {
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a sheet that scrolls must be reached by the keyboard
         tabIndex={0}
       >
-        <Panel {...board} />
+        <Suspense fallback={<p className="drawer__wait soft small">Fetching the sheet …</p>}>
+          <Panel {...board} />
+        </Suspense>
       </div>
     </div>
   );

@@ -1,11 +1,13 @@
-/** The sheets of the drawer, in the order of its tabs. */
+/** The sheets of the drawer, in the order of its tabs; `said` where the tab is too narrow for all of its name. */
 export const DRAWER_TABS = [
   { key: 'card', title: 'Card' },
+  { key: 'hole', title: 'Hole' },
+  { key: 'site', title: 'Site' },
   { key: 'findings', title: 'Findings' },
   { key: 'changed', title: 'What changed' },
   { key: 'limits', title: 'Limits' },
-  { key: 'points', title: 'Holes and points' },
-] as const;
+  { key: 'points', title: 'Points', said: 'Holes and points' },
+] as const satisfies readonly { readonly key: string; readonly title: string; readonly said?: string }[];
 
 export type DrawerTab = (typeof DRAWER_TABS)[number]['key'];
 
@@ -23,6 +25,11 @@ export function openSecond({ first }: OpenSheets): OpenSheets {
 /** One sheet alone again. */
 export function closeSecond({ first }: OpenSheets): OpenSheets {
   return { first };
+}
+
+/** A sheet that is asked for: in the first place, unless it lies open already. */
+export function bringOut(open: OpenSheets, tab: DrawerTab): OpenSheets {
+  return open.first === tab || open.second === tab ? open : chooseSheet(open, 'first', tab);
 }
 
 /** Chooses what lies in one place; the two never show the same: the other gets what was here. */
