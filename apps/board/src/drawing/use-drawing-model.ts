@@ -1,4 +1,4 @@
-import type { NamedEdit } from '@loopwright/document';
+import { holesTouchedBy, type NamedEdit } from '@loopwright/document';
 import { type HoleId, holeOf, type LengthUnit, type SitePoint, type TeeSetId } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
@@ -10,7 +10,6 @@ import { featureViews } from './feature-view.ts';
 import { openFindingViews } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
-import { holesOfEdit } from './holes-of-edit.ts';
 import { openLabels } from './open-labels.ts';
 import { useSketches } from './sketches/use-sketches.ts';
 import { openSteadyList } from './steady-list.ts';
@@ -116,7 +115,7 @@ function gripsShown(shown: Shown, chosen: readonly HoleId[], numbers: readonly S
 }
 
 function holesOf(drags: readonly NamedEdit[], routing: string): ReadonlySet<HoleId> {
-  return new Set(drags.flatMap((edit) => holesOfEdit(edit, routing)));
+  return new Set(drags.flatMap((edit) => holesTouchedBy(edit, routing)));
 }
 
 function numbersAt(holes: readonly HoleView[], places: readonly (SitePoint | undefined)[]) {

@@ -1,4 +1,4 @@
-import type { NamedEdit, Person } from '@loopwright/document';
+import { holesTouchedBy, isHoleEdit, type NamedEdit, type Person } from '@loopwright/document';
 import { holeOf, type Plan, type Routing, type RoutingId } from '@loopwright/model';
 import type { Change, Consequences } from '../board/parts.ts';
 
@@ -30,13 +30,26 @@ export function dragsOf(people: readonly Person[]): readonly LiveDrag[] {
     .sort((a, b) => a.by.client - b.by.client);
 }
 
-/** Whether an edit made any difference to the routing: a drag that was dropped and committed makes none any more. */
+/**
+ * Whether an edit made any difference to the routing or to the land under it: a drag that was dropped and committed
+ * makes none any more. What is only drawn beside the plan makes none.
+ */
 export function differs(before: Plan, after: Plan, edit: NamedEdit, routing: RoutingId): boolean {
   const one = before.routings.find(({ id }) => id === routing);
   const other = after.routings.find(({ id }) => id === routing);
   if (!one || !other) return one !== other;
-  if ('hole' in edit && edit.routing === routing) {
-    return holeOf(one, edit.hole) !== holeOf(other, edit.hole) || one.loops !== other.loops;
+  const touched = isHoleEdit(edit) ? holesTouchedBy(edit, routing) : [];
+  if (touched.length > 0) {
+    return one.loops !== other.loops || touched.some((hole) => holeOf(one, hole) !== holeOf(other, hole));
   }
-  return one !== other;
+  return one !== other || groundDiffers(before, after);
+}
+
+/** Whether anything differs that lengths, walks and findings follow from, but for the routings. */
+function groundDiffers(before: Plan, after: Plan): boolean {
+  const { boundary, bases, marks, features } = before.site;
+  const { site } = after;
+  const isSameLand =
+    boundary === site.boundary && bases === site.bases && marks === site.marks && features === site.features;
+  return !isSameLand || before.teeSets !== after.teeSets || before.settings !== after.settings;
 }
