@@ -7,7 +7,7 @@ import { placeAfter } from './order.ts';
 export type SeatedRoot = Exclude<Root, 'site' | 'holes' | 'settings' | 'dispositions'>;
 
 /** The key of a thing's seat; things without a readable one come first. */
-function seatKey(reading: Reading, root: SeatedRoot, group: string): string {
+export function seatKeyOf(reading: Reading, root: SeatedRoot, group: string): string {
   return reading.read[root].get(group)?.order || 'a0';
 }
 
@@ -22,7 +22,7 @@ export function seatThing(
   group: string,
   { others, index }: { readonly others: readonly string[]; readonly index: number },
 ): readonly Write[] {
-  const order = others.map((other) => ({ id: other, key: seatKey(reading, root, other) }));
+  const order = others.map((other) => ({ id: other, key: seatKeyOf(reading, root, other) }));
   const { key, rekeyed } = placeAfter(order, index);
   return [{ id: group, key }, ...rekeyed].map((placed): Write => {
     return { root, group: placed.id, part: 'seat', value: { in: 'plan', key: placed.key } };
@@ -31,5 +31,5 @@ export function seatThing(
 
 /** Takes a thing away. Only its seat says so: everything about it is kept, and undo brings it back. */
 export function unseatThing(reading: Reading, root: SeatedRoot, group: string): Write {
-  return { root, group, part: 'seat', value: { in: 'removed', key: seatKey(reading, root, group) } };
+  return { root, group, part: 'seat', value: { in: 'removed', key: seatKeyOf(reading, root, group) } };
 }

@@ -4,11 +4,13 @@ import type { Reading } from '../reading/reading.ts';
 import { changeSetting } from './change-setting.ts';
 import { decide, reopen } from './decide.ts';
 import type { EditWrites } from './edit-named.ts';
-import { isHoleEdit, isRoutingEdit } from './families.ts';
+import { isHoleEdit, isRoutingEdit, isSiteEdit } from './families.ts';
 import { holeWrites } from './hole-writes.ts';
 import { layOutPlan } from './lay-out-plan.ts';
 import type { NamedEdit } from './named-edit.ts';
 import { routingWrites } from './routing-writes.ts';
+import { several } from './several.ts';
+import { siteWrites } from './site-writes.ts';
 
 /**
  * What an edit would write on the document as it reads now: pure, so that the same function makes a change and shows a
@@ -24,6 +26,7 @@ export function writesFor(edit: NamedEdit, reading: Reading): EditWrites {
 function allWritesFor(edit: NamedEdit, reading: Reading): EditWrites {
   if (isHoleEdit(edit)) return holeWrites(edit, reading);
   if (isRoutingEdit(edit)) return routingWrites(edit, reading);
+  if (isSiteEdit(edit)) return siteWrites(edit, reading);
   switch (edit.edit) {
     case 'change setting':
       return changeSetting(edit, reading);
@@ -33,7 +36,9 @@ function allWritesFor(edit: NamedEdit, reading: Reading): EditWrites {
       return reopen(edit, reading);
     case 'lay out plan':
       return layOutPlan(edit, reading);
-    default:
+    case 'several':
+      return several(edit, reading, writesFor);
+    case 'put back what was tried':
       return 'nothing';
   }
 }

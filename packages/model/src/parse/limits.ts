@@ -11,6 +11,9 @@ export const LIMITS = {
   /** Outlines of the boundary, and as many inner ones. */
   boundaryOutlines: 20,
   features: 2_000,
+  /** Points of all features together, and of those that come in as one step: more would not be sent. */
+  featurePoints: 200_000,
+  featurePointsAtOnce: 50_000,
   bases: 20,
   footprints: 20,
   siteMarks: 500,
@@ -32,6 +35,8 @@ export const LIMITS = {
   roundsPerRouting: 60,
   loopsPerRound: 12,
   teeSets: 8,
+  /** So many can be added on the board; a file may bring more. */
+  teeSetsOnBoard: 6,
   turnPointsPerHole: 3,
   waypointsPerHole: 20,
   relationsPerHole: 10,
