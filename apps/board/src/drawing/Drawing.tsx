@@ -8,17 +8,17 @@ import { useWatched } from '../live/use-watched.ts';
 import { namesOf } from '../reading/names.ts';
 import type { Hit } from '../tools/hit.ts';
 import type { HeldParts } from '../tools/tool.ts';
-import { usePointerHand } from '../tools/use-pointer-hand.ts';
+import { type PointerHandParts, usePointerHand } from '../tools/use-pointer-hand.ts';
 import { type BadgeLine, toBadge } from './badge-view.ts';
 import { FrameShown } from './FrameShown.tsx';
 import { Furniture } from './Furniture.tsx';
 import { InstrumentBadge } from './InstrumentBadge.tsx';
+import type { BlobAddress } from './images/ImagesLayer.tsx';
 import { PeoplePointers } from './PeoplePointers.tsx';
 import { PlanStage } from './PlanStage.tsx';
 import { PointerBadge } from './PointerBadge.tsx';
 import { useDrawingModel } from './use-drawing-model.ts';
 import { useHand } from './use-hand.ts';
-import type { BlobAddress } from './use-site-images.ts';
 import { useSurfaceSize } from './use-surface-size.ts';
 import type { Viewpoint } from './viewpoint.ts';
 
@@ -50,6 +50,8 @@ export interface DrawingProps extends Consequences {
   readonly sayLocked: () => void;
   /** The instruments, once they are there. */
   readonly table: DrawingTable | undefined;
+  /** The menu of a hole was asked for, at a place on the window. */
+  readonly onMenu: PointerHandParts['onMenu'];
   /** Gives the owner a way to cancel the press in progress. */
   readonly onHand: (cancel: () => boolean) => void;
 }
@@ -74,6 +76,7 @@ export function Drawing(props: DrawingProps) {
     onPoint: props.point,
     onHover: (hit) => setHovered((before) => (sameHit(before, hit) ? before : hit)),
     onPlace: pointer.set,
+    onMenu: props.onMenu,
   });
   const { onHand, table } = props;
   useEffect(
@@ -111,6 +114,8 @@ export function Drawing(props: DrawingProps) {
         onPointerCancel={pointers.onPointerCancel}
         onLostPointerCapture={pointers.onLostPointerCapture}
         onPointerLeave={pointers.onPointerLeave}
+        onContextMenu={pointers.onContextMenu}
+        onDoubleClick={pointers.onDoubleClick}
       >
         <PlanStage
           site={props.plan.site}
@@ -123,6 +128,7 @@ export function Drawing(props: DrawingProps) {
           roster={props.roster}
           blobAddress={props.blobAddress}
           instruments={table?.hand}
+          isBareHand={instrument === undefined}
         />
         <FrameShown corners={framed} view={view} />
         <PeoplePointers people={props.people} routing={routing.id} view={view} />
@@ -136,7 +142,8 @@ export function Drawing(props: DrawingProps) {
       {props.banner && <p className="plan__banner">{props.banner}</p>}
       {props.children}
       <p id="drawing-keys" className="only-heard">
-        Square brackets choose a hole, P a part of it, arrows move it. Question mark lists all keys.
+        Square brackets choose a hole, P a part of it, arrows move it, the menu key lists what can be done with it.
+        Question mark lists all keys.
       </p>
       <p className="only-heard" aria-live="polite">
         {props.spoken}

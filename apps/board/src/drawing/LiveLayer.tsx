@@ -34,6 +34,7 @@ interface LiveLayerProps extends HolesProps {
   readonly ghosts: readonly HoleView[];
   readonly people: readonly Person[];
   readonly instruments: InstrumentHand | undefined;
+  readonly isBareHand: boolean;
   /** Sketches in somebody's hands. */
   readonly sketches: readonly SketchView[];
   readonly selectedSketch: SketchId | undefined;
@@ -58,7 +59,7 @@ export function LiveLayer(props: LiveLayerProps) {
       <SketchShapes sketches={props.sketches} scale={scale} selected={props.selectedSketch} />
       <Walks walks={props.walks} selectedWalk={props.selectedWalk} scale={scale} />
       <Holes {...props} scale={scale} />
-      {selected && <PartRings hole={selected} scale={scale} />}
+      {props.isBareHand && selected && <PartRings hole={selected} scale={scale} />}
       <GripShapes grips={props.grips} scale={scale} />
       {people.map((person) =>
         person.selection.map((hole) => (

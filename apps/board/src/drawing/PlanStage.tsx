@@ -6,11 +6,11 @@ import { useWatched } from '../live/use-watched.ts';
 import type { Grip } from '../tools/grip.ts';
 import { GroundLayer } from './GroundLayer.tsx';
 import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
+import { type BlobAddress, ImagesLayer } from './images/ImagesLayer.tsx';
 import { Stage } from './konva-shapes.ts';
 import { LiveLayer } from './LiveLayer.tsx';
 import type { DrawingModel } from './use-drawing-model.ts';
 import { useFontsReady } from './use-fonts-ready.ts';
-import type { BlobAddress } from './use-site-images.ts';
 import type { Viewpoint } from './viewpoint.ts';
 
 interface PlanStageProps {
@@ -24,6 +24,8 @@ interface PlanStageProps {
   readonly roster: readonly Person[];
   readonly blobAddress: BlobAddress;
   readonly instruments: InstrumentHand | undefined;
+  /** No instrument is held: what can be taken hold of shows it. */
+  readonly isBareHand: boolean;
 }
 
 const NO_GRIPS: readonly Grip[] = [];
@@ -38,6 +40,7 @@ export function PlanStage(props: PlanStageProps) {
   const manner = { teeSet: reading.teeSet, chosenHoles: model.chosen, hoveredHole: hovered, view };
   return (
     <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
+      <ImagesLayer images={props.site.images} view={view} size={size} blobAddress={props.blobAddress} />
       <GroundLayer
         site={props.site}
         features={model.features}
@@ -45,7 +48,6 @@ export function PlanStage(props: PlanStageProps) {
         selectedSketch={sketch}
         names={model.labels.names}
         view={view}
-        blobAddress={props.blobAddress}
       />
       <CorridorLayer holes={model.stillHoles} walks={model.stillWalks} selectedWalk={selection.walk} view={view} />
       <HoleLayer {...manner} holes={model.stillHoles} numbers={model.stillNumbers} />
@@ -62,11 +64,12 @@ export function PlanStage(props: PlanStageProps) {
         findingPlaces={model.labels.findings}
         selectedFinding={selection.finding}
         selected={model.selectedHole}
-        grips={model.targets.grips?.grips ?? NO_GRIPS}
+        grips={(props.isBareHand && model.targets.grips?.grips) || NO_GRIPS}
         fansShown={props.findingsShown}
         ghosts={model.ghosts}
         people={props.roster}
         instruments={props.instruments}
+        isBareHand={props.isBareHand}
       />
     </Stage>
   );

@@ -1,5 +1,5 @@
 import { boundsOf, pointAlong, polylineLength } from '@loopwright/geometry';
-import type { CanvasPoint, Hole, Plan, Routing, SitePoint } from '@loopwright/model';
+import type { CanvasPoint, Hole, ImageLayer, Plan, Routing, SitePoint } from '@loopwright/model';
 import type { Consequences, Place } from '../board/parts.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { broughtIntoView, type CanvasSize, fitted, panned, type View, zoomed } from './site-transform.ts';
@@ -45,11 +45,13 @@ export function openViewpoint(): Viewpoint {
     points.length > 0 ? fitted(boundsOf(points), size.get(), MARGIN) : undefined;
   const fit = (plan: Plan, routing: Routing | undefined) =>
     look(() => allOf([...sitePoints(plan), ...holePoints(plan, routing)]));
+  /** Bare land has nothing to be fitted: its origin comes to the middle. */
+  const middle = (): View => ({ scale: 0.5, x: size.get().width / 2, y: size.get().height / 2 });
   const firstLook = (plan: Plan, routing: Routing | undefined) =>
     look(() => {
       const holes = allOf(holePoints(plan, routing, (seat) => seat === 'loop'));
       const all = allOf([...sitePoints(plan), ...holePoints(plan, routing)]);
-      return holes && all && holes.scale > all.scale * FAR_ABOUT ? holes : all;
+      return holes && all && holes.scale > all.scale * FAR_ABOUT ? holes : (all ?? middle());
     });
   return {
     view,
@@ -78,7 +80,21 @@ export function openViewpoint(): Viewpoint {
   };
 }
 
-const sitePoints = ({ site }: Plan): readonly SitePoint[] => site.boundary?.outlines.flat() ?? [];
+/** Boundary and images; the features lie within one or the other. */
+const sitePoints = ({ site }: Plan): readonly SitePoint[] => [
+  ...(site.boundary?.outlines.flat() ?? []),
+  ...(site.boundary ? [] : site.images.flatMap(cornersOf)),
+];
+
+function cornersOf({ placement: [a, b, c, d, e, f], widthPixels, heightPixels }: ImageLayer): readonly SitePoint[] {
+  const corners = [
+    [0, 0],
+    [widthPixels, 0],
+    [widthPixels, heightPixels],
+    [0, heightPixels],
+  ] as const;
+  return corners.map(([column, row]) => ({ x: a * column + b * row + c, y: d * column + e * row + f }));
+}
 
 type Seat = Hole['seat']['in'];
 

@@ -3,39 +3,35 @@ import { Choices } from '../../style/Choices.tsx';
 import type { DrawHoleOptions } from './draw-hole-options.ts';
 import type { PlaceChoice } from './seat-for.ts';
 
+const TYPED = [
+  { key: 'leg', words: 'of the leg' },
+  { key: 'whole', words: 'of the hole' },
+] as const;
 const FIRST = [
   { key: 'tee', words: 'Tee first' },
   { key: 'green', words: 'Green first' },
 ] as const;
-const TYPED = [
-  { key: 'leg', words: 'Leg' },
-  { key: 'whole', words: 'Hole' },
-] as const;
+const NEXT = {
+  tee: [
+    { key: 'turn', words: 'Next: turn' },
+    { key: 'end', words: 'Next: green' },
+  ],
+  green: [
+    { key: 'turn', words: 'Next: turn' },
+    { key: 'end', words: 'Next: tee' },
+  ],
+} as const;
 
 /** What may be chosen while a hole is drawn. */
 export function DrawHoleStrip({ options }: { readonly options: DrawHoleOptions }) {
   const first = useWatched(options.first);
   const next = useWatched(options.next);
   const typedOf = useWatched(options.typedOf);
-  const end = first === 'tee' ? 'green' : 'tee';
   return (
     <>
+      <Choices label="A typed length is" choices={TYPED} chosen={typedOf} onChoose={options.typedOf.set} />
+      <Choices label="The next point" choices={NEXT[first]} chosen={next} onChoose={options.next.set} />
       <Choices label="Drawn from" choices={FIRST} chosen={first} onChoose={options.first.set} />
-      <Choices
-        label="The next point is"
-        choices={[
-          { key: 'turn', words: 'Next: turn' },
-          { key: 'end', words: `Next: ${end}` },
-        ]}
-        chosen={next}
-        onChoose={options.next.set}
-      />
-      <Choices
-        label="A length that is typed is of the"
-        choices={TYPED}
-        chosen={typedOf}
-        onChoose={options.typedOf.set}
-      />
       <PlaceField options={options} />
     </>
   );

@@ -12,7 +12,7 @@ export function promptFor(drawn: DrawnHole, { number }: SeatForNew, next: 'turn'
   if (drawn.points.length === 0) return `Place the ${drawn.first} of ${hole}.`;
   const end = END[drawn.first];
   if (isLastPoint(drawn) || next === 'end') return `Place the ${end} of ${hole}.`;
-  return `Place a turn, or the ${end} with a double click. Keys: Space a turn, Enter the ${end}.`;
+  return `Place a turn; double click for the ${end}. By keys: Space, Enter.`;
 }
 
 export interface PictureParts {

@@ -43,8 +43,10 @@ test('after nine holes of a nine the next loop is begun', () => {
   });
 });
 
-test('when both nines are full it is spare; a single loop holds eighteen', () => {
+test('when both nines are full it is spare; a loop that is longer than a nine holds eighteen', () => {
   expect(seatFor(routing([loop('out', 9), loop('in', 9)]), NEXT)).toEqual({ seat: 'spare' });
+  expect(seatFor(routing([loop('nine', 9)]), NEXT)).toEqual({ seat: 'spare' });
+  expect(seatFor(routing([loop('all', 10)]), NEXT).number).toBe(11);
   expect(seatFor(routing([loop('all', 17)]), NEXT).number).toBe(18);
   expect(seatFor(routing([loop('all', 18)]), NEXT)).toEqual({ seat: 'spare' });
 });

@@ -15,8 +15,8 @@ export interface SeatForNew {
   readonly after?: HoleId;
 }
 
-/** Holes of a loop that is one of several, and of a loop that is all of the round: as courses are built. */
-const FULL = { oneOfSeveral: 9, alone: 18 };
+/** A loop is a nine, until somebody made it longer: then it is a whole course. As courses are built. */
+const isFull = ({ holes }: Loop): boolean => holes.length === 9 || holes.length >= 18;
 
 /**
  * The seat a new hole takes: after the last hole of the first loop with room, in the order the first round plays them;
@@ -29,8 +29,7 @@ export function seatFor(routing: Routing, choice: PlaceChoice, drawn?: HoleId): 
   const loops = inOrderOfPlay(routing).map((loop) => ({ ...loop, holes: loop.holes.filter((id) => id !== drawn) }));
   const chosen = choice.kind === 'after' ? loops.find(({ holes }) => holes.includes(choice.hole)) : undefined;
   if (chosen && choice.kind === 'after') return seatAfter(loops, chosen, choice.hole);
-  const most = loops.length > 1 ? FULL.oneOfSeveral : FULL.alone;
-  const open = loops.find(({ holes }) => holes.length < most);
+  const open = loops.find((loop) => !isFull(loop));
   return open ? seatAfter(loops, open, open.holes.at(-1)) : { seat: 'spare' };
 }
 
