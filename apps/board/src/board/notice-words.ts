@@ -1,15 +1,26 @@
-import type { NamedEdit } from '@loopwright/document';
-import type { Notice } from '../live/board-session.ts';
+import type { NamedEdit, PutBackResult } from '@loopwright/document';
+import type { Notice } from '../live/notice.ts';
 
 /** What came of the last step, when that is not plain to see. @param step  the edit in words: 'move of green 6' */
 export function noticeWords(notice: Notice, step: (edit: NamedEdit) => string): string | undefined {
   if (notice.kind === 'locked') return 'This routing is locked: look at it, but nothing on it moves.';
   if (notice.kind === 'gone') return 'Somebody took that hole away meanwhile. Nothing was changed.';
   if (notice.kind === 'said') return notice.words;
+  if (notice.kind === 'put back') return putBackWords(notice.result);
   const { result } = notice;
   if (result.kind === 'nothing') return 'There is no step of yours left to take back or do again.';
   const done = `${result.kind === 'undone' ? 'Undid' : 'Did again'}: ${step(result.step)}.`;
-  if (result.overtaken === 0) return done;
-  const others = result.overtaken === 1 ? 'One part' : `${result.overtaken} parts`;
-  return `${done} ${others} stayed as somebody else has put it meanwhile.`;
+  return done + overtakenWords(result.overtaken);
+}
+
+function putBackWords(result: PutBackResult): string {
+  if (result.kind === 'nothing') return 'None of those steps is left to put back.';
+  const steps = result.steps === 1 ? 'One step' : `${result.steps} steps`;
+  return `Put back what was tried: ${steps}.${overtakenWords(result.overtaken)} Undo brings it all again.`;
+}
+
+function overtakenWords(overtaken: number): string {
+  if (overtaken === 0) return '';
+  const others = overtaken === 1 ? 'One part' : `${overtaken} parts`;
+  return ` ${others} stayed as somebody else has put it meanwhile.`;
 }

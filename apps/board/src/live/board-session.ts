@@ -1,31 +1,26 @@
 import type {
   Connection,
+  DoneStep,
   EditResult,
   NamedEdit,
   Person,
   PlanDocument,
   SavedState,
-  UndoResult,
 } from '@loopwright/document';
 import type { Plan, RoutingId, SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
 import { followDocument } from './follow-document.ts';
 import type { Frame } from './frame.ts';
 import { landingFrom } from './landing.ts';
+import type { Notice } from './notice.ts';
 import { followOthers } from './others.ts';
 import type { PictureClock } from './picture-clock.ts';
 import { openPictures } from './pictures.ts';
 import type { ReckonerParts } from './reckoner.ts';
+import { openRoutingChoice } from './routing-choice.ts';
 import { openSlot, type Watched } from './slot.ts';
+import { openStepping } from './stepping.ts';
 import { openVoice } from './voice.ts';
-
-/** What came of the last thing this person did, where it is worth a word. */
-export type Notice =
-  | { readonly kind: 'gone'; readonly edit: NamedEdit }
-  | { readonly kind: 'stepped'; readonly result: UndoResult }
-  | { readonly kind: 'locked' }
-  /** Something an instrument or a sheet has to say. */
-  | { readonly kind: 'said'; readonly words: string };
 
 export interface SessionParts extends ReckonerParts {
   readonly plan: PlanDocument;
@@ -45,6 +40,8 @@ export interface BoardSession {
   readonly writtenPlan: Watched<Plan>;
   readonly saved: Watched<SavedState>;
   readonly steps: Watched<ReturnType<PlanDocument['steps']>>;
+  /** My steps that still stand, oldest first. */
+  readonly done: Watched<readonly DoneStep[]>;
   readonly selection: Watched<Selection>;
   readonly notice: Watched<Notice | undefined>;
   edit(edit: NamedEdit): EditResult;
@@ -54,9 +51,13 @@ export interface BoardSession {
   drop(): EditResult;
   undo(): void;
   redo(): void;
+  /** Puts back that step of mine and all after it, as one step that undo brings again. */
+  putBack(from: number): void;
   point(at: SitePoint | undefined): void;
   select(selection: Selection): void;
   showRouting(routing: RoutingId): void;
+  /** Shows the routing that was shown before this one, and this one again the next time. */
+  flipRouting(): void;
   sayLocked(): void;
   /** Says something at the foot of the drawing, and to those who listen. */
   say(words: string): void;
@@ -86,17 +87,15 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     notice.set(result === 'gone' ? { kind: 'gone', edit: named } : undefined);
     return result;
   };
-  const step = (take: () => UndoResult) => {
-    if (pictures.held()) drag(undefined);
-    const before = landingFrom(pictures.frame.get());
-    const result = take();
-    if (result.kind !== 'nothing' && before) {
-      pictures.land({ ...before, edits: [result.step], ...(result.kind === 'undone' ? { takenBack: true } : {}) });
-    }
-    notice.set({ kind: 'stepped', result });
+  const steps = openStepping({ plan, pictures, notice, drag });
+  const say = (words: string) => notice.set({ kind: 'said', words });
+  const shown = () => pictures.frame.get()?.routing.id;
+  const show = (routing: RoutingId) => {
+    pictures.show(routing);
+    tell({ routing });
   };
   const stopSaved = connection.onSaved(() => saved.set(connection.saved()));
-  tell({ routing: pictures.frame.get()?.routing.id });
+  tell({ routing: shown() });
 
   return {
     frame: pictures.frame,
@@ -104,6 +103,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     roster: others.roster,
     writtenPlan: written.plan,
     steps: written.steps,
+    done: written.done,
     saved,
     selection,
     notice,
@@ -116,19 +116,15 @@ export function openBoardSession(parts: SessionParts): BoardSession {
       drag(undefined);
       return result;
     },
-    undo: () => step(plan.undo),
-    redo: () => step(plan.redo),
-    point: (pointer) => tell({ pointer, routing: pictures.frame.get()?.routing.id }),
+    ...steps,
+    ...openRoutingChoice({ plan, shown, show, say }),
+    point: (pointer) => tell({ pointer, routing: shown() }),
     select: (next) => {
       selection.set(next);
       tell({ selection: next });
     },
-    showRouting: (routing) => {
-      pictures.show(routing);
-      tell({ routing });
-    },
     sayLocked: () => notice.set({ kind: 'locked' }),
-    say: (words) => notice.set({ kind: 'said', words }),
+    say,
     dismissNotice: () => notice.set(undefined),
     close: () => {
       for (const stop of [written.stop, stopSaved, pictures.stop]) stop();

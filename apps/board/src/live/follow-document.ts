@@ -1,4 +1,4 @@
-import type { PlanDocument, Stop } from '@loopwright/document';
+import type { DoneStep, PlanDocument, Stop } from '@loopwright/document';
 import type { Plan } from '@loopwright/model';
 import { openSlot, type Watched } from './slot.ts';
 
@@ -7,20 +7,23 @@ export interface Written {
   /** Without anybody's drag. */
   readonly plan: Watched<Plan>;
   readonly steps: Watched<ReturnType<PlanDocument['steps']>>;
+  readonly done: Watched<readonly DoneStep[]>;
   /** Counts the changes, mine and others'. */
   readonly revision: Watched<number>;
   readonly stop: Stop;
 }
 
 /** Follows the document. */
-export function followDocument(document: Pick<PlanDocument, 'read' | 'steps' | 'onChange'>): Written {
+export function followDocument(document: Pick<PlanDocument, 'read' | 'steps' | 'done' | 'onChange'>): Written {
   const plan = openSlot(document.read());
   const steps = openSlot(document.steps());
+  const done = openSlot(document.done());
   const revision = openSlot(0);
   const stop = document.onChange(() => {
     plan.set(document.read());
     steps.set(document.steps());
+    done.set(document.done());
     revision.set(revision.get() + 1);
   });
-  return { plan, steps, revision, stop };
+  return { plan, steps, done, revision, stop };
 }
