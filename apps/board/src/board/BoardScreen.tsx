@@ -2,17 +2,21 @@ import type { HoleId, PartId } from '@loopwright/model';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { Drawer } from '../drawer/Drawer.tsx';
 import { Drawing } from '../drawing/Drawing.tsx';
-import type { BlobAddress } from '../drawing/use-site-images.ts';
+import type { BlobAddress } from '../drawing/images/ImagesLayer.tsx';
 import { openViewpoint } from '../drawing/viewpoint.ts';
 import { GroundLine } from '../ground-line/GroundLine.tsx';
 import { KeysSheet } from '../head/KeysSheet.tsx';
+import { HoleHandsSlot } from '../hole-menu/HoleHandsSlot.tsx';
+import { useHoleHands } from '../hole-menu/use-hole-hands.ts';
 import { useDrawingTable } from '../instruments/use-drawing-table.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { Round } from '../round/Round.tsx';
 import type { HeldParts } from '../tools/tool.ts';
+import type { PointerHandParts } from '../tools/use-pointer-hand.ts';
 import { BoardHead } from './BoardHead.tsx';
+import { openMenuByKey } from './key-actions.ts';
 import { NoticeLine } from './NoticeLine.tsx';
 import { PinSheet } from './PinSheet.tsx';
 import type { GoTo, Me } from './parts.ts';
@@ -51,6 +55,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     [session, viewpoint],
   );
   const { table, take } = useDrawingTable({ session, viewpoint, reading, me });
+  const holes = useHoleHands(session, take);
   const beforeHeld = useBoardKeys({
     session,
     viewpoint,
@@ -59,14 +64,22 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     onKeys: openKeys,
     onFindings: () => setFindingsShown((shown) => !shown),
     instruments: table?.keys,
+    holes,
   });
+  const onMenu = useCallback<MenuAsked>(
+    (at, under) => {
+      if (at) holes.open(at, under);
+      else openMenuByKey({ session, viewpoint, holes });
+    },
+    [session, viewpoint, holes],
+  );
   useFirstFit(viewpoint, frame);
 
   const before = beforeHeld ? stateBefore(frame) : undefined;
   const shown = before ?? frame;
   const spoken = useMemo(() => spokenSelection(shown, selection, reading), [shown, selection, reading]);
   const parts = { ...pickConsequences(shown), reading, selection, findingsShown, ...pickChange(frame) };
-  const hands = { select: session.select, goTo, edit: session.edit, preview: session.drag };
+  const hands = { select: holes.select, goTo, edit: session.edit, preview: session.drag };
 
   return (
     <main className="board" data-testid="board">
@@ -89,7 +102,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
         blobAddress={blobAddress}
         spoken={spoken}
         banner={before && 'Before the change'}
-        select={session.select}
+        select={holes.select}
         drag={session.drag}
         drop={session.drop}
         edit={session.edit}
@@ -98,9 +111,11 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
         askAboutPin={askAboutPin}
         sayLocked={session.sayLocked}
         onHand={onHand}
+        onMenu={onMenu}
         table={table}
       >
         {table && <table.Tray hand={table.hand} size={viewpoint.size} />}
+        <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>
       <GroundLine />
@@ -111,6 +126,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
   );
 }
 
+type MenuAsked = PointerHandParts['onMenu'];
 type KeyHandAsk = (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
 
 const pickConsequences = ({ plan, routing, analysis }: Frame) => ({ plan, routing, analysis });

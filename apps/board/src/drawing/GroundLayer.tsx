@@ -2,7 +2,6 @@ import type { Plan, SketchId } from '@loopwright/model';
 import { memo, useMemo } from 'react';
 import { FeatureShape } from './FeatureShape.tsx';
 import type { FeatureView } from './feature-view.ts';
-import { ImageShape } from './ImageShape.tsx';
 import { Group, Layer } from './konva-shapes.ts';
 import type { NameLabel } from './labels.ts';
 import { makePatterns } from './patterns.ts';
@@ -10,7 +9,6 @@ import { BaseShape, BoundaryShape, MarkShape, NameShape } from './SiteShapes.tsx
 import type { View } from './site-transform.ts';
 import { SketchShapes } from './sketches/SketchShapes.tsx';
 import type { SketchView } from './sketches/sketch-view.ts';
-import { type BlobAddress, useSiteImages } from './use-site-images.ts';
 
 interface GroundLayerProps {
   readonly site: Plan['site'];
@@ -20,23 +18,15 @@ interface GroundLayerProps {
   readonly sketches: readonly SketchView[];
   readonly selectedSketch: SketchId | undefined;
   readonly view: View;
-  readonly blobAddress: BlobAddress;
 }
 
-/** What is there before any hole: image, features, boundary, bases, marks and their names. Still while holes move. */
+/** What is there before any hole: features, boundary, bases, marks and their names. Still while holes move. */
 export const GroundLayer = memo(function GroundLayer(props: GroundLayerProps) {
-  const { site, features, names, view, blobAddress } = props;
-  const images = useSiteImages(site.images, blobAddress);
+  const { site, features, names, view } = props;
   const tiles = useMemo(() => makePatterns(document), []);
   const { scale } = view;
   return (
     <Layer listening={false} x={view.x} y={view.y} scaleX={scale} scaleY={scale}>
-      {site.images.map((layer) => {
-        const pyramid = images.get(layer.blob);
-        return pyramid && pyramid !== 'missing' ? (
-          <ImageShape key={layer.id} layer={layer} pyramid={pyramid} scale={scale} />
-        ) : null;
-      })}
       {features.map((feature) => (
         <FeatureShape key={feature.id} view={feature} scale={scale} tile={tiles.get(feature.manner)} />
       ))}
