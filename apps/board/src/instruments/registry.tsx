@@ -2,11 +2,13 @@
 import { openDrawHole } from './draw-hole/open-draw-hole.tsx';
 import type { InstrumentEntry } from './instrument-entry.ts';
 import { openMeasureArea, openMeasureLine } from './measure/open-measure.tsx';
+import { openReach } from './reach/open-reach.tsx';
+import { openRod } from './rod/open-rod.tsx';
 
 /**
  * The instruments of a board, in the order of their buttons; made once for each board that is opened.
  * Everything named here is loaded together, after the board is shown.
  */
 export function openInstruments(): readonly InstrumentEntry[] {
-  return [openDrawHole(), openMeasureLine(), openMeasureArea()];
+  return [openDrawHole(), openRod(), openReach(), openMeasureLine(), openMeasureArea()];
 }

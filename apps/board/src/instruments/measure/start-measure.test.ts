@@ -50,7 +50,7 @@ test('a typed length lays the leg towards the pointer, a typed bearing that way'
   running.hover(mouseAt(10, 300));
   expect(running.enter?.('50')).toBeUndefined();
   expect(running.enter?.('30 @ 90')).toBeUndefined();
-  expect(running.enter?.('thirty')).toMatch(/Type a length/);
+  expect(running.enter?.('thirty')).toMatch(/no length/);
   running.finish?.();
   const [step] = written;
   const points = step?.edit === 'add sketch' && 'points' in step.sketch.shape ? step.sketch.shape.points : [];

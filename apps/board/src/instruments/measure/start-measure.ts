@@ -1,12 +1,11 @@
-import { distanceBetween, plus, scaled, unitVector } from '@loopwright/geometry';
+import { distanceBetween, plus, polylineLength, scaled, unitVector } from '@loopwright/geometry';
 import type { SitePoint } from '@loopwright/model';
-import { fromField } from '../../reading/lengths.ts';
 import type { PointerAt } from '../../tools/tool.ts';
 import type { Bench, Running, Snapped } from '../instrument.ts';
 import { placingGesture } from '../placing-gesture.ts';
+import { parseTyped } from '../typed/typed-values.ts';
 import type { MeasureKind } from './measure-words.ts';
 import { openMeasuring } from './measuring.ts';
-import { parseTypedLeg } from './typed-leg.ts';
 
 /** Pixels within which a press is on the vertex that is there already. */
 const SAME_PLACE = 4;
@@ -41,14 +40,16 @@ export function startMeasure(kind: MeasureKind, bench: Bench): Running {
       return placingGesture(at, { moveTo: place, putBack: () => lay(before) });
     },
     enter: (typed) => {
-      const read = parseTypedLeg(typed);
+      const read = parseTyped(typed, bench.reading().units);
       const [before, from] = [placed().at(-2), placed().at(-1)];
-      if (read?.kind === 'place') return void lay([...placed(), read.at]);
-      if (!read || !from) return from ? 'Type a length, e.g. 120, or with its bearing: 120 @ 45.' : 'Type east, north.';
-      const towards =
-        read.bearing === undefined ? directionOf(from, measuring.pointer(), before) : bearing(read.bearing);
+      if (read.kind === 'wrong') return read.why;
+      if (read.kind === 'place') return void lay([...placed(), read.at]);
+      if (!from) return 'Place the first point first: a length needs somewhere to start.';
+      const left = read.of === 'whole' ? read.metres - polylineLength(placed()) : read.metres;
+      if (left <= 0) return 'It is as long already.';
+      const towards = read.bearing === undefined ? directionOf(from, measuring.pointer(), before) : wayOf(read.bearing);
       if (!towards) return 'Point where this leg goes, or type its bearing too: 120 @ 45.';
-      return void lay([...placed(), plus(from, scaled(towards, fromField(read.length, bench.reading().units)))]);
+      return void lay([...placed(), plus(from, scaled(towards, left))]);
     },
     finish: measuring.finish,
     back: () => {
@@ -65,7 +66,7 @@ export function startMeasure(kind: MeasureKind, bench: Bench): Running {
   };
 }
 
-const bearing = (radians: number): SitePoint => ({ x: Math.sin(radians), y: Math.cos(radians) });
+const wayOf = (radians: number): SitePoint => ({ x: Math.sin(radians), y: Math.cos(radians) });
 
 /** Where the next leg goes: towards the pointer, else straight on. */
 function directionOf(from: SitePoint, pointer: SitePoint | undefined, before: SitePoint | undefined) {
