@@ -11,6 +11,7 @@ import { enterKept } from '../offline/enter-kept.ts';
 import { keepPage } from '../offline/keep-page.ts';
 import { BoardScreen } from './BoardScreen.tsx';
 import { AskName, Closed, Door } from './Door.tsx';
+import { startRoutingEdit } from './start-routing.ts';
 
 interface BoardPageProps {
   readonly board: string;
@@ -114,6 +115,8 @@ function Inside({ live, answer }: { readonly live: LiveBoard; readonly answer: E
     );
   }
   if (saved.kind === 'joining') return <Door title="Fetching the plan …" />;
-  const words = 'There is no routing on it yet. Drop a course file here: it becomes a board of its own.';
-  return <Door title="An empty board" words={words} />;
+  const words =
+    'There is no routing on it yet. Start one to draw on, or drop a course file here: it becomes a board of its own.';
+  const start = () => session.edit(startRoutingEdit(session.writtenPlan.get()));
+  return <Door title="An empty board" words={words} onAgain={start} again="Start a routing" />;
 }

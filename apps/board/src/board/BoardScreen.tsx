@@ -16,6 +16,7 @@ import { Round } from '../round/Round.tsx';
 import type { HeldParts } from '../tools/tool.ts';
 import type { PointerHandParts } from '../tools/use-pointer-hand.ts';
 import { BoardHead } from './BoardHead.tsx';
+import { EmptyPlan } from './EmptyPlan.tsx';
 import { openMenuByKey } from './key-actions.ts';
 import { NoticeLine } from './NoticeLine.tsx';
 import { PinSheet } from './PinSheet.tsx';
@@ -54,7 +55,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     },
     [session, viewpoint],
   );
-  const { table, take } = useDrawingTable({ session, viewpoint, reading, me });
+  const { table, take, isHolding } = useDrawingTable({ session, viewpoint, reading, me });
   const holes = useHoleHands(session, take);
   const beforeHeld = useBoardKeys({
     session,
@@ -115,6 +116,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
         table={table}
       >
         {table && <table.Tray hand={table.hand} size={viewpoint.size} />}
+        {!isHolding && <EmptyPlan frame={frame} onDraw={() => take('draw hole')} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>

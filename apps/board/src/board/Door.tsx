@@ -5,10 +5,12 @@ interface DoorProps {
   readonly title: string;
   readonly words?: string;
   readonly onAgain?: () => void;
+  /** What `onAgain` is called, when it is not trying again. */
+  readonly again?: string;
 }
 
 /** What is shown while a board is not open: what happened, what is safe, what to do. */
-export function Door({ title, words, onAgain }: DoorProps) {
+export function Door({ title, words, onAgain, again = 'Try again' }: DoorProps) {
   return (
     <main className="door">
       <div className="door__sheet">
@@ -17,7 +19,7 @@ export function Door({ title, words, onAgain }: DoorProps) {
         <p className="row">
           {onAgain && (
             <Button className="button button--main" onPress={onAgain}>
-              Try again
+              {again}
             </Button>
           )}
           {words && (

@@ -1,5 +1,6 @@
 import type { Stop } from '@loopwright/document';
 import type { ComponentType } from 'react';
+import { routingShown } from '../live/frame.ts';
 import { namesOf } from '../reading/names.ts';
 import { chance } from './chance.ts';
 import { type InstrumentHand, type InstrumentHandParts, openInstrumentHand } from './instrument-hand.ts';
@@ -35,8 +36,10 @@ export function openDrawingTable(parts: Omit<InstrumentHandParts, 'entries' | 'r
       session,
       viewpoint,
       where: (at) => {
-        const frame = session.frame.get();
-        return frame ? whereWords(frame, namesOf(frame.plan, frame.routing, reading.get().units), at) : '';
+        // As it is written: what is being drawn would always be the nearest.
+        const plan = session.writtenPlan.get();
+        const routing = routingShown(plan, session.frame.get()?.routing.id);
+        return routing ? whereWords({ plan, routing }, namesOf(plan, routing, reading.get().units), at) : '';
       },
     }),
     Tray: InstrumentTray,

@@ -3,6 +3,7 @@ import type { Me, Reading } from '../board/parts.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import { openSlot } from '../live/slot.ts';
+import { useWatched } from '../live/use-watched.ts';
 import type { DrawingTable } from './drawing-table.ts';
 import type { InstrumentName } from './instrument.ts';
 
@@ -13,9 +14,13 @@ interface TableParts {
   readonly me: Me;
 }
 
+const NOTHING_HELD = openSlot(undefined);
+
 export interface TableInUse {
   /** `undefined` until the instruments have been loaded, which is after the board is shown. */
   readonly table: DrawingTable | undefined;
+  /** Whether an instrument is in the hand. */
+  readonly isHolding: boolean;
   /** Takes an instrument, as soon as it is there. */
   readonly take: (name: InstrumentName) => void;
 }
@@ -48,5 +53,6 @@ export function useDrawingTable({ session, viewpoint, reading, me }: TableParts)
     },
     [table],
   );
-  return { table, take };
+  const isHolding = useWatched(table?.hand.held ?? NOTHING_HELD) !== undefined;
+  return { table, take, isHolding };
 }

@@ -10,7 +10,11 @@ interface Known {
 }
 
 /** Where a place lies, seen from the nearest thing with a name: '34 yd east of green 4'. */
-export function whereWords({ plan, routing }: Consequences, names: Names, at: SitePoint): string {
+export function whereWords(
+  { plan, routing }: Pick<Consequences, 'plan' | 'routing'>,
+  names: Names,
+  at: SitePoint,
+): string {
   const holes = routing.holes
     .filter(({ seat }) => seat.in !== 'removed')
     .flatMap(({ id, tees, turnPoints, green }): Known[] => [

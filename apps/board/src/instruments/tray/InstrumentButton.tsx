@@ -18,7 +18,7 @@ export function InstrumentButton({ instrument, isHeld, words, onTake }: Instrume
   const icon = ICONS[name];
   return (
     <TooltipTrigger delay={600}>
-      <ToggleButton className="tray__button" isSelected={isHeld} onChange={onTake} aria-label={title}>
+      <ToggleButton className="instrument-tray__button" isSelected={isHeld} onChange={onTake} aria-label={title}>
         <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
           <path
             d={icon.line}
@@ -30,7 +30,7 @@ export function InstrumentButton({ instrument, isHeld, words, onTake }: Instrume
           />
           {icon.fill && <path d={icon.fill} fill="currentColor" />}
         </svg>
-        {words && <span className="tray__word">{title}</span>}
+        {words && <span className="instrument-tray__word">{title}</span>}
       </ToggleButton>
       <Tooltip className="tip" placement="right" offset={8}>
         <strong>{title}</strong>

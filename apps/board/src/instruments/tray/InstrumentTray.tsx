@@ -28,7 +28,7 @@ export function InstrumentTray({ hand, size }: InstrumentTrayProps) {
   const words = width >= WORDS_FROM;
   return (
     <div className={`table-top${words ? ' table-top--words' : ''}`}>
-      <Toolbar className="tray" orientation="vertical" aria-label="Instruments">
+      <Toolbar className="instrument-tray" orientation="vertical" aria-label="Instruments">
         <InstrumentButton
           instrument={HAND}
           isHeld={held === undefined}
@@ -52,7 +52,12 @@ export function InstrumentTray({ hand, size }: InstrumentTrayProps) {
           />
         ))}
         {isFolded && (
-          <button type="button" className="tray__more" aria-expanded="false" onClick={() => setUnfolded(true)}>
+          <button
+            type="button"
+            className="instrument-tray__more"
+            aria-expanded="false"
+            onClick={() => setUnfolded(true)}
+          >
             <span aria-hidden="true">⋯</span>
             <span className="only-heard">Show the instruments</span>
           </button>

@@ -9,8 +9,7 @@ export type Typed =
   | { readonly kind: 'wrong'; readonly why: string };
 
 /** How values are typed, for the words beside the field. */
-export const TYPED_EXAMPLES =
-  '380 the next leg, =380 all of it, 380 @ 045 with its bearing, 120.5, 40 a place in metres';
+export const TYPED_EXAMPLES = '380 for a leg, =380 for all of it, 380 @ 045 with a bearing, or east, north in metres';
 
 const LENGTH = /^(=?)\s*(\d+(?:\.\d+)?)\s*(m|metres?|y|yd|yards?)?\s*(?:(?:@|at)\s*(\d+(?:\.\d+)?)\s*°?)?$/i;
 const PLACE = /^(-?\d+(?:\.\d+)?)\s*[,;]\s*(-?\d+(?:\.\d+)?)$/;
