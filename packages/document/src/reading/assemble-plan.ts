@@ -1,7 +1,7 @@
-import { LIMITS, type Plan, type Site, type Sketch } from '@loopwright/model';
+import { LIMITS, type Plan, type Routing, type Site, type Sketch } from '@loopwright/model';
 import { frozen, isSameValue } from '../plain-value.ts';
 import { routingsFrom } from './assemble-routing.ts';
-import { inOrder, keepList } from './in-order.ts';
+import { inOrder, isSameIds, keepList } from './in-order.ts';
 import type { Read } from './part-reader.ts';
 import type { ReadRoots } from './read-roots.ts';
 
@@ -25,9 +25,13 @@ export function planFrom(read: ReadRoots, before: ReadRoots, plan: Plan): Plan {
   ) => (groups === old ? kept : keepList(kept, inOrder(groups, most)));
   const site = siteFrom(read, before, plan.site, list);
   const teeSets = list(read.teeSets, before.teeSets, plan.teeSets, LIMITS.teeSets);
-  const routings = routingsFrom(read, before, plan.routings);
+  const routings = routingsFrom(read, before, plan.routings, {
+    now: { bases: site.bases, teeSets },
+    old: { bases: plan.site.bases, teeSets: plan.teeSets },
+  });
   const settings = read.settings.get('')?.value ?? plan.settings;
-  const dispositions = list(read.dispositions, before.dispositions, plan.dispositions, LIMITS.dispositions);
+  const isDecidedAsBefore = read.dispositions === before.dispositions && isSameIds(routings, plan.routings);
+  const dispositions = isDecidedAsBefore ? plan.dispositions : keepList(plan.dispositions, decidedOf(read, routings));
   const isSame =
     site === plan.site &&
     teeSets === plan.teeSets &&
@@ -35,6 +39,12 @@ export function planFrom(read: ReadRoots, before: ReadRoots, plan: Plan): Plan {
     settings === plan.settings &&
     dispositions === plan.dispositions;
   return isSame ? plan : Object.freeze({ loopwright: 1, site, teeSets, routings, settings, dispositions });
+}
+
+/** What was decided about findings of routings that are there. */
+function decidedOf(read: ReadRoots, routings: readonly Routing[]): Plan['dispositions'] {
+  const there = new Set(routings.map(({ id }) => id));
+  return frozen(inOrder(read.dispositions, LIMITS.dispositions).filter(({ routing }) => there.has(routing)));
 }
 
 type ListOf = <T>(

@@ -13,3 +13,12 @@ export function inOrder<T>(groups: ReadonlyMap<string, Read<T>>, most: number): 
 export function keepList<T>(before: readonly T[], after: readonly T[]): readonly T[] {
   return before.length === after.length && before.every((value, index) => value === after[index]) ? before : after;
 }
+
+interface Named {
+  readonly id: string;
+}
+
+/** Whether two lists hold things of the same names in the same order. */
+export function isSameIds(now: readonly Named[], old: readonly Named[]): boolean {
+  return now === old || (now.length === old.length && now.every(({ id }, place) => id === old[place]?.id));
+}

@@ -100,12 +100,15 @@ export function readHole(group: string, parts: Parts): Read<Hole> {
 /** Common practice, no source: a round green of some 600 m², where nobody has said more. */
 const PLAIN_GREEN = { length: 28, width: 28, bearing: 0 } as const;
 
+/** With those of tee sets that were taken away, and may come back. */
+const MOST_TEES = 8 * LIMITS.teeSets;
+
 function readTees(reader: PartReader): Readonly<Record<TeeSetId, SitePoint>> {
   const tees: [TeeSetId, SitePoint][] = [];
   for (const { part, rest } of reader.startingWith('tee:')) {
     const at = reader.take(part, parsePoint);
     if (at === undefined) continue;
-    if (tees.length < LIMITS.teeSets) tees.push([rest, at]);
+    if (tees.length < MOST_TEES) tees.push([rest, at]);
     else reader.note(part);
   }
   return Object.fromEntries(tees);
