@@ -16,4 +16,6 @@ export type { Sector } from './sector.ts';
 export { sectorContains } from './sector.ts';
 export type { Apart, ClosestOnSegment } from './segment.ts';
 export { closestOnSegment, crossingShares, segmentCrossing, segmentsApart } from './segment.ts';
+export type { PointPair, Similarity } from './similarity.ts';
+export { carried, distancesLeft, fitSimilarity } from './similarity.ts';
 export { simplified, simplifiedTo } from './simplified.ts';

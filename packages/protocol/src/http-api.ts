@@ -75,3 +75,10 @@ export function parseCreateBoardAnswer(body: unknown): CreateBoardAnswer | undef
   const { board, link } = body;
   return isWords(board, 64) && isWords(link, 400) ? { board, link } : undefined;
 }
+
+/** An untrusted answer to sending an image. */
+export function parseBlobAnswer(body: unknown): BlobAnswer | undefined {
+  if (!isObject(body)) return undefined;
+  const { hash } = body;
+  return isWords(hash, 64) && /^[0-9a-f]{64}$/.test(hash) ? { hash } : undefined;
+}

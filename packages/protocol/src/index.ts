@@ -10,7 +10,13 @@ export type {
   EnterRequest,
   Role,
 } from './http-api.ts';
-export { parseCreateBoard, parseCreateBoardAnswer, parseEnter, parseEnterAnswer } from './http-api.ts';
+export {
+  parseBlobAnswer,
+  parseCreateBoard,
+  parseCreateBoardAnswer,
+  parseEnter,
+  parseEnterAnswer,
+} from './http-api.ts';
 export type { ErrorAnswer, HttpError, HttpErrorCode } from './http-errors.ts';
 export { errorAnswer, HTTP_ERRORS } from './http-errors.ts';
 export type { LimitName } from './limits.ts';
