@@ -1,9 +1,14 @@
+import { pointAlong, polylineLength } from '@loopwright/geometry';
 import { type Hole, type HoleId, holeOf, type PartId } from '@loopwright/model';
+import { toCanvas } from '../drawing/site-transform.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
+import { type HoleHands, placeForKey } from '../hole-menu/hole-hands.ts';
 import type { KeyWork } from '../instruments/key-work.ts';
 import type { BoardSession } from '../live/board-session.ts';
+import { choosing, chosenHoles, holesInOrder } from '../tools/chosen-holes.ts';
 import type { KeyMeaning } from '../tools/keys.ts';
 import { neighbourInRound, nextPart } from '../tools/nudge.ts';
+import { takenOut } from '../tools/take-out.ts';
 import type { HeldParts } from '../tools/tool.ts';
 
 /** What keys may do on the board. */
@@ -15,6 +20,7 @@ export interface KeyHand {
   readonly askAboutPin: (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
   readonly onKeys: () => void;
   readonly onFindings: () => void;
+  readonly holes: HoleHands;
   /** The keys of the instruments, once there are any. */
   readonly instruments: KeyWork | undefined;
 }
@@ -42,7 +48,19 @@ export function actOnKey(meaning: KeyMeaning, hand: KeyHand): void {
       showAll(hand);
       break;
     case 'let go':
-      if (!hand.cancelPress()) session.select({});
+      if (!hand.cancelPress() && !hand.holes.letGo()) session.select({});
+      break;
+    case 'choose all':
+      chooseAll(hand);
+      break;
+    case 'choose further':
+      chooseFurther(meaning.step, hand);
+      break;
+    case 'take out':
+      takeOut(hand);
+      break;
+    case 'menu':
+      openMenuByKey(hand);
       break;
     case 'choose hole':
       chooseHole(meaning.step, hand);
@@ -75,6 +93,42 @@ function choosePart({ session }: KeyHand): void {
   if (!hole) return;
   const part = nextPart(hole, session.selection.get().part);
   session.select(part === undefined ? { hole: hole.id } : { hole: hole.id, part });
+}
+
+function chooseAll({ session }: KeyHand): void {
+  const routing = session.frame.get()?.routing;
+  if (routing) session.select(choosing(holesInOrder(routing)));
+}
+
+/** The next hole is picked out too. */
+function chooseFurther(step: 1 | -1, { session, viewpoint }: KeyHand): void {
+  const frame = session.frame.get();
+  if (!frame) return;
+  const selection = session.selection.get();
+  const next = neighbourInRound(frame.routing, selection.hole, step);
+  if (next === undefined) return;
+  session.select(choosing([...chosenHoles(frame.routing, selection).filter((id) => id !== next), next]));
+  viewpoint.show({ kind: 'hole', hole: next }, frame);
+}
+
+function takeOut({ session }: KeyHand): void {
+  const routing = session.frame.get()?.routing;
+  if (!routing) return;
+  const taken = takenOut(routing, session.selection.get());
+  if (taken.kind === 'nothing') return;
+  if (routing.locked) session.sayLocked();
+  else if (taken.kind === 'refused') session.say(taken.words);
+  else if (session.edit(taken.edit) === 'done') session.select(taken.select);
+}
+
+/** The menu of what is picked out, where its number stands or as near as the drawing shows it. */
+export function openMenuByKey({ session, viewpoint, holes }: Pick<KeyHand, 'session' | 'viewpoint' | 'holes'>): void {
+  const frame = session.frame.get();
+  const drawing = document.querySelector('.plan__surface')?.getBoundingClientRect();
+  const line = frame?.analysis.holes.get(session.selection.get().hole ?? '')?.centreline ?? [];
+  if (!frame || !drawing) return;
+  const middle = line.length > 0 ? pointAlong(line, polylineLength(line) / 2) : undefined;
+  holes.open(placeForKey(drawing, middle && toCanvas(viewpoint.view.get(), middle)));
 }
 
 function reverse({ session }: KeyHand): void {

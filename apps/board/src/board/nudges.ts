@@ -1,6 +1,8 @@
-import type { PartId } from '@loopwright/model';
-import { nudgeEdit, partsInPlay } from '../tools/nudge.ts';
-import { chosenHole, type KeyHand } from './key-actions.ts';
+import type { SitePoint } from '@loopwright/model';
+import { type Nudging, nudgeOf } from '../tools/nudge.ts';
+import { pinnedAmong } from '../tools/pinned-among.ts';
+import { refusalOf } from '../tools/refusal.ts';
+import type { KeyHand } from './key-actions.ts';
 
 /** Pixels an arrow moves the paper when nothing is picked out. */
 const PAN_STEP = 60;
@@ -14,34 +16,36 @@ export interface Nudges {
 }
 
 export function openNudges(hand: () => KeyHand): Nudges {
-  let way: { readonly x: number; readonly y: number } | undefined;
+  let held: { readonly nudging: Nudging; readonly way: SitePoint } | undefined;
+  const put = (nudging: Nudging, way: SitePoint) => {
+    const { session } = hand();
+    const routing = session.frame.get()?.routing;
+    const edit = nudging.editFor(way);
+    const refused = edit && routing && refusalOf(routing, edit);
+    if (refused !== undefined) return session.say(refused);
+    held = { nudging, way };
+    return session.drag(edit);
+  };
   return {
     nudge: (x, y) => {
       const { session, viewpoint, askAboutPin } = hand();
-      const hole = chosenHole(session);
-      const routing = session.frame.get()?.routing;
-      if (!hole || !routing) return viewpoint.pan({ x: -x * PAN_STEP, y: y * PAN_STEP });
-      if (routing.locked) return session.sayLocked();
-      const selection = session.selection.get();
-      const parts: readonly PartId[] = selection.part === undefined ? partsInPlay(hole) : [selection.part];
-      const pinned = parts.filter((part) => hole.pinned.includes(part));
-      if (pinned.length > 0) return askAboutPin(hole.id, pinned);
-      // From where it is written to lie: the plan shown has the way so far in it already.
-      const written = session.writtenPlan.get().routings.find(({ id }) => id === routing.id) ?? routing;
-      way = { x: (way?.x ?? 0) + x, y: (way?.y ?? 0) + y };
-      const edit = nudgeEdit(written, selection, way);
-      if (edit) return session.drag(edit);
-      way = undefined;
-      return undefined;
+      if (held) return put(held.nudging, { x: held.way.x + x, y: held.way.y + y });
+      const frame = session.frame.get();
+      const nudging = frame && nudgeOf(frame, session.selection.get());
+      if (!frame || !nudging) return viewpoint.pan({ x: -x * PAN_STEP, y: y * PAN_STEP });
+      if (nudging.of === 'routing' && frame.routing.locked) return session.sayLocked();
+      const [first, ...further] = pinnedAmong(frame.routing, nudging.holds);
+      if (first) return askAboutPin(first.hole, first.parts, further);
+      return put(nudging, { x, y });
     },
     drop: () => {
-      if (!way) return;
-      way = undefined;
+      if (!held) return;
+      held = undefined;
       hand().session.drop();
     },
     letGo: () => {
-      if (!way) return false;
-      way = undefined;
+      if (!held) return false;
+      held = undefined;
       hand().session.drag(undefined);
       return true;
     },

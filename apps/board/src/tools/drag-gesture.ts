@@ -1,6 +1,7 @@
 import type { NamedEdit } from '@loopwright/document';
-import { holeOf, type SitePoint } from '@loopwright/model';
+import type { SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
+import { pinnedAmong } from './pinned-among.ts';
 import { refusalOf } from './refusal.ts';
 import { type Gesture, type Hand, type HeldParts, hasTravelled, type PointerAt } from './tool.ts';
 
@@ -24,7 +25,7 @@ export function dragGesture(moving: Moving, start: PointerAt, hand: Hand): Gestu
   let state: 'pressed' | 'dragging' | 'over' = 'pressed';
   let shown: NamedEdit | undefined;
   const begin = () => {
-    const [first, ...further] = pinnedAmong(moving.holds, hand);
+    const [first, ...further] = pinnedAmong(hand.routing, moving.holds);
     state = hand.routing.locked || first ? 'over' : 'dragging';
     if (hand.routing.locked) hand.sayLocked();
     else if (first) hand.askAboutPin(first.hole, first.parts, further);
@@ -56,13 +57,4 @@ export function dragGesture(moving: Moving, start: PointerAt, hand: Hand): Gestu
       state = 'over';
     },
   };
-}
-
-/** The pinned ones among what is held. */
-function pinnedAmong(holds: readonly HeldParts[], { routing }: Hand): readonly HeldParts[] {
-  return holds.flatMap(({ hole, parts }) => {
-    const pinned = holeOf(routing, hole)?.pinned ?? [];
-    const held = parts.filter((part) => pinned.includes(part));
-    return held.length > 0 ? [{ hole, parts: held }] : [];
-  });
 }

@@ -1,7 +1,7 @@
 import type { Hole, Routing } from '@loopwright/model';
 import { expect, test } from 'vitest';
 import { isEverywhere, meaningOf } from './keys.ts';
-import { neighbourInRound, nextPart, nudgeEdit } from './nudge.ts';
+import { neighbourInRound, nextPart } from './nudge.ts';
 
 const plain = { ctrlKey: false, metaKey: false, shiftKey: false, altKey: false };
 
@@ -70,10 +70,11 @@ test('brackets go through the round, then the spare holes, and around', () => {
   expect(neighbourInRound(routing, 'h2', -1)).toBe('h3');
 });
 
-test('a nudge moves the part picked out, or the whole hole; a tee nobody placed stays', () => {
-  const by = { x: 0, y: 1 };
-  expect(nudgeEdit(routing, { hole: 'h1', part: 'green' }, by)).toMatchObject({ to: { x: 10, y: 301 } });
-  expect(nudgeEdit(routing, { hole: 'h1' }, by)).toMatchObject({ edit: 'move hole', by });
-  expect(nudgeEdit(routing, { hole: 'h1', part: 'tee:forward' }, by)).toBeUndefined();
-  expect(nudgeEdit(routing, {}, by)).toBeUndefined();
+test('Ctrl + A picks out all holes, Delete takes out, the menu key and Shift + F10 open the menu', () => {
+  expect(meaningOf({ ...plain, key: 'a', ctrlKey: true })).toEqual({ do: 'choose all' });
+  expect(meaningOf({ ...plain, key: 'Delete' })).toEqual({ do: 'take out' });
+  expect(meaningOf({ ...plain, key: 'ContextMenu' })).toEqual({ do: 'menu' });
+  expect(meaningOf({ ...plain, key: 'F10', shiftKey: true })).toEqual({ do: 'menu' });
+  expect(meaningOf({ ...plain, key: 'F10' })).toBeUndefined();
+  expect(meaningOf({ ...plain, key: '}', shiftKey: true })).toEqual({ do: 'choose further', step: 1 });
 });

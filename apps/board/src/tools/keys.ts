@@ -2,7 +2,8 @@
 export type KeyMeaning =
   | { readonly do: 'nudge'; readonly x: number; readonly y: number }
   | { readonly do: 'zoom'; readonly factor: number }
-  | { readonly do: 'choose hole'; readonly step: 1 | -1 }
+  | { readonly do: 'choose hole' | 'choose further'; readonly step: 1 | -1 }
+  | { readonly do: 'choose all' | 'take out' | 'menu' }
   | {
       readonly do: 'choose part' | 'fit' | 'reverse' | 'before' | 'findings' | 'let go' | 'undo' | 'redo' | 'keys';
     };
@@ -25,6 +26,11 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 const PLAIN: Readonly<Record<string, KeyMeaning>> = {
   '[': { do: 'choose hole', step: -1 },
   ']': { do: 'choose hole', step: 1 },
+  '{': { do: 'choose further', step: -1 },
+  '}': { do: 'choose further', step: 1 },
+  delete: { do: 'take out' },
+  backspace: { do: 'take out' },
+  contextmenu: { do: 'menu' },
   p: { do: 'choose part' },
   '0': { do: 'fit' },
   '+': { do: 'zoom', factor: 1.25 },
@@ -44,10 +50,12 @@ export const NUDGE = { plain: 1, shift: 10 } as const;
 export function meaningOf(pressed: Pressed): KeyMeaning | undefined {
   const key = pressed.key.toLowerCase();
   if (pressed.ctrlKey || pressed.metaKey) {
+    if (key === 'a') return { do: 'choose all' };
     if (key === 'z') return { do: pressed.shiftKey ? 'redo' : 'undo' };
     return key === 'y' ? { do: 'redo' } : undefined;
   }
   if (pressed.altKey) return undefined;
+  if (key === 'f10') return pressed.shiftKey ? { do: 'menu' } : undefined;
   const arrow = ARROWS[pressed.key];
   if (arrow) {
     const metres = pressed.shiftKey ? NUDGE.shift : NUDGE.plain;

@@ -1,16 +1,69 @@
 import type { NamedEdit } from '@loopwright/document';
-import { type Hole, holeOf, type PartId, type Routing, type SitePoint } from '@loopwright/model';
-import type { Selection } from '../board/parts.ts';
+import {
+  type Hole,
+  type HoleId,
+  holeOf,
+  type PartId,
+  pointToMillimetre,
+  type Routing,
+  type SitePoint,
+} from '@loopwright/model';
+import type { Consequences, Selection } from '../board/parts.ts';
+import { chosenHoles, holesInOrder } from './chosen-holes.ts';
+import type { HeldParts } from './tool.ts';
 
-/** The edit that moves what is picked out by so much; `undefined` when nothing that can move is picked out. */
-export function nudgeEdit(routing: Routing, selection: Selection, by: SitePoint): NamedEdit | undefined {
-  const hole = selection.hole === undefined ? undefined : holeOf(routing, selection.hole);
-  if (!hole) return undefined;
-  const { part } = selection;
-  if (part === undefined) return { edit: 'move hole', routing: routing.id, hole: hole.id, by };
-  const at = placeOfPart(hole, part);
-  if (!at) return undefined;
-  return { edit: 'move part', routing: routing.id, hole: hole.id, part, to: { x: at.x + by.x, y: at.y + by.y } };
+/** Something that the arrow keys move. */
+export interface Nudging {
+  /** Parts that must not be pinned, by hole. */
+  readonly holds: readonly HeldParts[];
+  /** Whether a locked routing keeps it where it is: what is on the site moves all the same. */
+  readonly of: 'routing' | 'site';
+  /** The edit that moves it so far from where it is written to lie. */
+  editFor(by: SitePoint): NamedEdit | undefined;
+}
+
+/**
+ * What the arrow keys move: the part picked out, else every hole picked out; `undefined` when nothing that can move is.
+ * A tee that is only proposed is placed by being moved.
+ *
+ * @param shown  as it lies when the first key goes down
+ */
+export function nudgeOf({ routing, analysis }: Consequences, selection: Selection): Nudging | undefined {
+  const chosen = chosenHoles(routing, selection);
+  const [only] = chosen;
+  if (only === undefined) return undefined;
+  const hole = holeOf(routing, only);
+  if (chosen.length === 1 && hole && selection.part !== undefined) {
+    const { part } = selection;
+    const at =
+      placeOfPart(hole, part) ?? analysis.holes.get(hole.id)?.tees.find((tee) => part === `tee:${tee.teeSet}`)?.at;
+    return at && nudgePart(routing, hole, part, at);
+  }
+  const holds = chosen.map((id) => ({ hole: id, parts: partsOfHole(routing, id) }));
+  return {
+    holds,
+    of: 'routing',
+    editFor: (by) =>
+      chosen.length === 1
+        ? { edit: 'move hole', routing: routing.id, hole: only, by: pointToMillimetre(by) }
+        : { edit: 'move holes', routing: routing.id, holes: chosen, by: pointToMillimetre(by) },
+  };
+}
+
+function nudgePart(routing: Routing, hole: Hole, part: PartId, at: SitePoint): Nudging {
+  return {
+    holds: [{ hole: hole.id, parts: [part] }],
+    of: 'routing',
+    editFor: (by) => {
+      const to = pointToMillimetre({ x: at.x + by.x, y: at.y + by.y });
+      return { edit: 'move part', routing: routing.id, hole: hole.id, part, to };
+    },
+  };
+}
+
+function partsOfHole(routing: Routing, id: HoleId): readonly PartId[] {
+  const hole = holeOf(routing, id);
+  return hole ? partsInPlay(hole) : [];
 }
 
 /** Where a part lies; `undefined` for one that the hole does not have, or that nobody has placed. */
@@ -35,7 +88,7 @@ export function nextPart(hole: Hole, part: PartId | undefined): PartId | undefin
 
 /** The hole to be picked out before or after this one: the round first, then the spare holes, and around again. */
 export function neighbourInRound(routing: Routing, current: Selection['hole'], step: 1 | -1): Selection['hole'] {
-  const order = [...routing.loops.flatMap(({ holes }) => holes), ...routing.spare];
+  const order = holesInOrder(routing);
   if (order.length === 0) return undefined;
   const place = current === undefined ? -1 : order.indexOf(current);
   if (place < 0) return step === 1 ? order[0] : order.at(-1);

@@ -1,15 +1,17 @@
-import type { CanvasPoint, SitePoint } from '@loopwright/model';
-import { type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react';
+import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
+import { type MouseEvent, type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react';
 import { toSite } from '../drawing/site-transform.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
 import type { PointerWork } from '../instruments/pointer-work.ts';
 import { type Hit, hitAt, type PointerKind, REACH, type Targets } from './hit.ts';
+import { openLongPress } from './long-press.ts';
 import { pan } from './pan.ts';
 import { pinchBetween } from './pinch.ts';
+import { takeOutAt } from './take-out-at.ts';
 import type { Gesture, Hand, PointerAt } from './tool.ts';
 import { beginGesture } from './tools.ts';
 
-interface PointerHandParts {
+export interface PointerHandParts {
   readonly surface: RefObject<HTMLElement | null>;
   readonly viewpoint: Viewpoint;
   readonly targets: Targets;
@@ -20,6 +22,8 @@ interface PointerHandParts {
   readonly onPoint: (at: SitePoint | undefined) => void;
   readonly onHover: (hit: Hit | undefined) => void;
   readonly onPlace: (at: CanvasPoint) => void;
+  /** The menu was asked for: a place on the window, and the hole there; neither when a key asked. */
+  readonly onMenu: (at: CanvasPoint | undefined, under?: { readonly hole: HoleId; readonly part?: PartId }) => void;
 }
 
 /** Turns pointers over the drawing into gestures: one finger or mouse takes hold, two fingers pan and zoom. */
@@ -90,6 +94,15 @@ function openPointerHand(parts: () => PointerHandParts) {
     }
     return event.button === 0 ? beginGesture(hitUnder(at), at, hand) : undefined;
   };
+  const menuAt = (event: { readonly clientX: number; readonly clientY: number }, hit: Hit | undefined) => {
+    cancel();
+    if (hit && 'hole' in hit) parts().onMenu({ x: event.clientX, y: event.clientY }, holeUnder(hit));
+    else parts().onMenu({ x: event.clientX, y: event.clientY });
+  };
+  const longPress = openLongPress((work, milliseconds) => {
+    const timer = setTimeout(work, milliseconds);
+    return () => clearTimeout(timer);
+  });
   const hover = (at: PointerAt) => {
     const { instrument, onHover } = parts();
     if (!instrument?.isHeld()) return onHover(hitUnder(at));
@@ -104,8 +117,13 @@ function openPointerHand(parts: () => PointerHandParts) {
     onPointerDown: (event: PointerEvent) => {
       const at = pointerAt(event);
       if (at.kind === 'touch') fingers.set(event.pointerId, at.canvas);
+      longPress.end();
       if (fingers.size > 1) return cancel();
       if (gesture) return;
+      if (at.kind === 'touch' && !parts().instrument?.isHeld()) {
+        const place = { clientX: event.clientX, clientY: event.clientY };
+        longPress.begin(at, () => menuAt(place, hitUnder(at)));
+      }
       const does = begin(event, at);
       if (!does) return;
       gesture = { pointer: event.pointerId, does };
@@ -114,6 +132,7 @@ function openPointerHand(parts: () => PointerHandParts) {
     onPointerMove: (event: PointerEvent) => {
       if (fingers.size > 1) return pinch(event);
       const at = pointerAt(event);
+      longPress.move(at);
       parts().onPlace(at.canvas);
       parts().onPoint(at.site);
       if (gesture?.pointer === event.pointerId) gesture.does.move(at);
@@ -121,6 +140,7 @@ function openPointerHand(parts: () => PointerHandParts) {
     },
     onPointerUp: (event: PointerEvent) => {
       fingers.delete(event.pointerId);
+      longPress.end();
       if (gesture?.pointer !== event.pointerId) return;
       const { does } = gesture;
       gesture = undefined;
@@ -129,7 +149,26 @@ function openPointerHand(parts: () => PointerHandParts) {
     /** Taken away by the browser or the system: nothing was decided. */
     onPointerCancel: (event: PointerEvent) => {
       fingers.delete(event.pointerId);
+      longPress.end();
       if (gesture?.pointer === event.pointerId) cancel();
+    },
+    /** The second button opens the menu, and so do the keys that browsers have for it; a finger presses long. */
+    onContextMenu: (event: MouseEvent) => {
+      event.preventDefault();
+      const { nativeEvent } = event;
+      const type = 'pointerType' in nativeEvent ? nativeEvent.pointerType : undefined;
+      if (type === 'touch' || parts().instrument?.isHeld()) return;
+      if (type === '' || (type === undefined && event.button !== 2)) return parts().onMenu(undefined);
+      const canvas = placeOf(event);
+      const site = toSite(parts().viewpoint.view.get(), canvas);
+      menuAt(event, hitUnder({ canvas, site, kind: 'mouse' }));
+    },
+    /** Takes a turn point, or a point of the walk, out. */
+    onDoubleClick: (event: MouseEvent) => {
+      const { hand, instrument, viewpoint } = parts();
+      if (instrument?.isHeld()) return;
+      const canvas = placeOf(event);
+      takeOutAt(hitUnder({ canvas, site: toSite(viewpoint.view.get(), canvas), kind: 'mouse' }), hand);
     },
     onLostPointerCapture: (event: PointerEvent) => {
       if (gesture?.pointer === event.pointerId) cancel();
@@ -147,3 +186,6 @@ function openPointerHand(parts: () => PointerHandParts) {
     },
   };
 }
+
+const holeUnder = (hit: Extract<Hit, { readonly hole: HoleId }>) =>
+  hit.kind === 'part' ? { hole: hit.hole, part: hit.part } : { hole: hit.hole };
