@@ -10,13 +10,20 @@ export function noticeWords(notice: Notice, step: (edit: NamedEdit) => string): 
   const { result } = notice;
   if (result.kind === 'nothing') return 'There is no step of yours left to take back or do again.';
   const done = `${result.kind === 'undone' ? 'Undid' : 'Did again'}: ${step(result.step)}.`;
-  return done + overtakenWords(result.overtaken);
+  return done + overtakenWords(result.overtaken) + goneWords(result.gone ?? []);
 }
 
 function putBackWords(result: PutBackResult): string {
   if (result.kind === 'nothing') return 'None of those steps is left to put back.';
   const steps = result.steps === 1 ? 'One step' : `${result.steps} steps`;
   return `Put back what was tried: ${steps}.${overtakenWords(result.overtaken)} Undo brings it all again.`;
+}
+
+/** Undone or not, nobody sees it on a hole that is away. */
+function goneWords(gone: readonly string[]): string {
+  if (gone.length === 0) return '';
+  const holes = gone.length === 1 ? 'That hole is' : `${gone.length} holes of it are`;
+  return ` ${holes} not on the plan any more: somebody took ${gone.length === 1 ? 'it' : 'them'} away meanwhile.`;
 }
 
 function overtakenWords(overtaken: number): string {

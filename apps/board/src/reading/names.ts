@@ -1,6 +1,7 @@
 import type { HoleId, LengthUnit, LoopId, PartId, Plan, Routing, TeeSet } from '@loopwright/model';
 import { holeOf, numberHoles } from '@loopwright/model';
 import { lengthChange, lengthWords, unitSymbol } from './lengths.ts';
+import { shortName } from './short-name.ts';
 
 /** What this reader calls the things of a plan: numbers follow from the order, lengths from the units. */
 export interface Names {
@@ -16,6 +17,9 @@ export interface Names {
   angle(degrees: number): string;
 }
 
+/** What a loop goes by that is not there. */
+export const LOOP_GONE = 'a loop that is gone';
+
 /** The names of one routing for one reader. Made once per state of the plan. */
 export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names {
   const numbers = numberHoles(routing);
@@ -30,7 +34,7 @@ export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names 
     },
     feature: (id) => features.get(id) ?? bases.get(id) ?? 'a feature that is gone',
     base: (id) => bases.get(id) ?? 'the base',
-    loop: (id) => loops.get(id) ?? 'a loop that is gone',
+    loop: (id) => loops.get(id) ?? LOOP_GONE,
     teeSet: (id) => teeSets.get(id) ?? 'tee',
     length: (metres) => lengthWords(metres, units),
     lengthChange: (before, after) => `${lengthChange(before, after, units) || '±0'} ${unitSymbol(units)}`,
@@ -38,12 +42,14 @@ export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names 
   };
 }
 
+const REMOVED = 'a removed hole';
+
 /** What a hole out of the round goes by: its name, else its place in the tray ('spare 2'). */
 export function spareName(routing: Routing, hole: HoleId): string {
   const named = holeOf(routing, hole)?.name;
   if (named) return named;
   const place = routing.spare.indexOf(hole);
-  return place < 0 ? 'a removed hole' : `spare ${place + 1}`;
+  return place < 0 ? REMOVED : `spare ${place + 1}`;
 }
 
 /** 'hole 6' or 'the spare hole Old mill'. */
@@ -52,11 +58,20 @@ export function holeWords(routing: Routing, names: Names, hole: HoleId): string 
   return seat === 'loop' ? `hole ${names.number(hole)}` : names.number(hole);
 }
 
+/** 'hole 6'; a hole without a number goes by what it is called: 'spare 2', 'Old mill'. Long names are cut. */
+export function holeCalled(number: string): string {
+  return /^\d+$/.test(number) ? `hole ${number}` : number === REMOVED ? 'a hole' : shortName(number);
+}
+
 /** What a part of a hole is called: 'green 6', 'back tee 6', 'turn point 6'. */
 export function partWords(teeSets: readonly TeeSet[], number: string, part: PartId): string {
   if (part === 'green') return `green ${number}`;
   if (part.startsWith('turn:')) return `turn point ${number}`;
   const set = teeSets.find((each) => `tee:${each.id}` === part);
-  const name = set ? set.name.toLocaleLowerCase('en').replace(/\s*tees?$/, '') : '';
+  const name = set
+    ? shortName(set.name)
+        .toLocaleLowerCase('en')
+        .replace(/\s*tees?$/, '')
+    : '';
   return `${name ? `${name} ` : ''}tee ${number}`;
 }

@@ -1,15 +1,22 @@
-import type { NamedEdit } from '@loopwright/document';
-import { SETTINGS, type TeeSet } from '@loopwright/model';
-import { type Names, partWords } from './names.ts';
+import { isHoleEdit, isRoutingEdit, isSiteEdit, type NamedEdit } from '@loopwright/document';
+import { type HoleId, type LoopId, SETTINGS, type TeeSet } from '@loopwright/model';
+import { shortName } from './short-name.ts';
+import { holeStepWords } from './step-words/hole.ts';
+import { routingStepWords } from './step-words/routing.ts';
+import { siteStepWords } from './step-words/site.ts';
+
+/** What a step may speak of. A loop goes without its name where nobody knows it. */
+export interface StepNames {
+  number(hole: HoleId): string;
+  loop?(id: LoopId): string;
+}
 
 /** A step as undo and redo name it: 'move of green 6', so that a button reads 'Undo move of green 6'. */
-export function stepWords(edit: NamedEdit, names: Pick<Names, 'number'>, teeSets: readonly TeeSet[]): string {
+export function stepWords(edit: NamedEdit, names: StepNames, teeSets: readonly TeeSet[]): string {
+  if (isHoleEdit(edit)) return holeStepWords(edit, names, teeSets);
+  if (isRoutingEdit(edit)) return routingStepWords(edit, names);
+  if (isSiteEdit(edit)) return siteStepWords(edit, teeSets);
   switch (edit.edit) {
-    case 'move part':
-      return `move of ${partWords(teeSets, names.number(edit.hole), edit.part)}`;
-    case 'pin':
-    case 'unpin':
-      return `${edit.edit}ning of ${partWords(teeSets, names.number(edit.hole), edit.part)}`;
     case 'change setting':
       return `change of ‘${SETTINGS[edit.setting].label}’`;
     case 'decide':
@@ -18,22 +25,9 @@ export function stepWords(edit: NamedEdit, names: Pick<Names, 'number'>, teeSets
       return 'reopening of a finding';
     case 'lay out plan':
       return 'import of a course';
-    default:
-      return 'hole' in edit ? (HOLE_STEPS[edit.edit]?.(names.number(edit.hole)) ?? edit.edit) : edit.edit;
+    case 'several':
+      return shortName(edit.does);
+    case 'put back what was tried':
+      return `putting back of ${edit.steps} ${edit.steps === 1 ? 'step' : 'steps'}`;
   }
 }
-
-/** Steps that need nothing but the hole's number. */
-const HOLE_STEPS: Readonly<Record<string, (number: string) => string>> = {
-  'move hole': (number) => `move of hole ${number}`,
-  'reverse hole': (number) => `reversal of hole ${number}`,
-  'move in the round': (number) => `renumbering of hole ${number}`,
-  'take out': (number) => `taking out of ${number}`,
-  'bring back': (number) => `bringing back of hole ${number}`,
-  'swap places': (number) => `swap of hole ${number}`,
-  'set par': (number) => `par of hole ${number}`,
-  judge: (number) => `verdict on hole ${number}`,
-  relate: (number) => `relation of hole ${number}`,
-  unrelate: (number) => `relation of hole ${number}`,
-  'name hole': (number) => `name of hole ${number}`,
-};
