@@ -11,6 +11,7 @@ import { useHoleHands } from '../hole-menu/use-hole-hands.ts';
 import { useDrawingTable } from '../instruments/use-drawing-table.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
+import { useTold } from '../live/use-told.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { Round } from '../round/Round.tsx';
 import type { HeldParts } from '../tools/tool.ts';
@@ -78,8 +79,9 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
 
   const before = beforeHeld ? stateBefore(frame) : undefined;
   const shown = before ?? frame;
-  const spoken = useMemo(() => spokenSelection(shown, selection, reading), [shown, selection, reading]);
-  const parts = { ...pickConsequences(shown), reading, selection, findingsShown, ...pickChange(frame) };
+  const told = useTold(frame);
+  const spoken = useMemo(() => spokenSelection(before ?? told, selection, reading), [before, told, selection, reading]);
+  const parts = { ...pickConsequences(before ?? told), reading, selection, findingsShown, ...pickChange(told) };
   const hands = { select: holes.select, goTo, edit: session.edit, preview: session.drag };
 
   return (

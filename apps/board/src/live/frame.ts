@@ -10,6 +10,8 @@ export interface Frame extends Consequences {
   readonly drags: readonly NamedEdit[];
   /** Whether one of them is mine. */
   readonly mineInHand: boolean;
+  /** The next picture shows the figures of this frame, so that this one has time for everybody's hands. */
+  readonly figuresToCome?: true;
 }
 
 /** A drag that somebody shows right now. */

@@ -5,6 +5,7 @@ import type { Frame } from './frame.ts';
 import type { Landing } from './landing.ts';
 import type { Others } from './others.ts';
 import type { PictureClock } from './picture-clock.ts';
+import { openPictureTurns, type PictureTurn } from './picture-turns.ts';
 import { openReckoner, type ReckonerParts } from './reckoner.ts';
 import { openSlot, type Watched } from './slot.ts';
 
@@ -33,6 +34,7 @@ export interface Pictures {
 export function openPictures(parts: PicturesParts, { others, written, saved }: Sources): Pictures {
   const reckon = openReckoner(parts);
   const frame = openSlot<Frame | undefined>(undefined);
+  const turnOf = openPictureTurns();
   let mine: NamedEdit | undefined;
   let routing: RoutingId | undefined;
   let landing: Landing | undefined;
@@ -41,14 +43,20 @@ export function openPictures(parts: PicturesParts, { others, written, saved }: S
   let shownRevision = written.revision.get();
   let waiting: { readonly when: keyof PictureClock; readonly cancel: Stop } | undefined;
 
-  const reckonNow = () => {
+  const reckonNow = (turn: PictureTurn) => {
     isDue = false;
     shownRevision = written.revision.get();
     const [drags, company, revision] = [others.drags.get(), others.roster.get(), shownRevision];
     const hands = { mine, others: drags, company, routing, revision, landing, joined };
     landing = undefined;
     joined = saved.get().kind !== 'joining';
-    frame.set(reckon(hands));
+    const reckoned = reckon(hands);
+    frame.set(reckoned && turn === 'hands' ? { ...reckoned, figuresToCome: true } : reckoned);
+  };
+  /** Shows the figures of the frame that is there. */
+  const tellFigures = () => {
+    const { figuresToCome, ...shown } = frame.get() ?? {};
+    if (figuresToCome && 'plan' in shown) frame.set(shown);
   };
   const schedule = (when: keyof PictureClock) => {
     if (waiting?.when === 'soon' || waiting?.when === when) return;
@@ -57,10 +65,13 @@ export function openPictures(parts: PicturesParts, { others, written, saved }: S
   };
   const makePicture = () => {
     waiting = undefined;
+    const turn = turnOf(others.drags.get().length);
     // A drag that was just written must not be laid over the plan as it was some ticks ago.
-    const left = others.takeIn(written.revision.get() === shownRevision ? 'some' : 'all');
-    if (isDue) reckonNow();
-    if (left === 'more waits') schedule('later');
+    const isWritten = written.revision.get() !== shownRevision;
+    const left = turn === 'figures' && !isWritten ? 'more waits' : others.takeIn(isWritten ? 'all' : 'some');
+    if (isDue) reckonNow(turn);
+    else if (turn === 'figures') tellFigures();
+    if (left === 'more waits' || turn === 'hands') schedule('later');
   };
   const due = (when: keyof PictureClock) => {
     isDue = true;
@@ -74,7 +85,7 @@ export function openPictures(parts: PicturesParts, { others, written, saved }: S
     others.onNews(() => schedule('later')),
     others.drags.onChange(markDue),
   ];
-  reckonNow();
+  reckonNow('both');
   return {
     frame,
     stop: () => {

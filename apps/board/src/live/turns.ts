@@ -1,10 +1,10 @@
 import type { Person } from '@loopwright/document';
 
 /**
- * Drags of others that move on in one picture. At 60 pictures a second everybody's 25 moves a second still come through
- * with seven people dragging; with ten, each comes through 18 times a second, which the eye still takes for a movement.
+ * Drags of others that move on in one picture of theirs. In a crowd those are 30 a second: with ten people dragging each
+ * comes through 12 times a second, which the eye still takes for a movement.
  */
-const MOST_MOVED = 3;
+const MOST_MOVED = 4;
 
 /** Lets a crowd of drags move on by turns, so that no picture takes much longer than another. */
 export interface Turns {
