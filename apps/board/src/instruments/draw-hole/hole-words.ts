@@ -1,7 +1,7 @@
 import { distanceBetween } from '@loopwright/geometry';
 import type { SitePoint } from '@loopwright/model';
 import type { InstrumentPicture, Snapped } from '../instrument.ts';
-import { type DrawnHole, type HoleParts, isLastPoint } from './drawn-hole.ts';
+import { type DrawnHole, isLastPoint } from './drawn-hole.ts';
 import type { SeatForNew } from './seat-for.ts';
 
 const END = { tee: 'green', green: 'tee' } as const;
@@ -12,12 +12,11 @@ export function promptFor(drawn: DrawnHole, { number }: SeatForNew, next: 'turn'
   if (drawn.points.length === 0) return `Place the ${drawn.first} of ${hole}.`;
   const end = END[drawn.first];
   if (isLastPoint(drawn) || next === 'end') return `Place the ${end} of ${hole}.`;
-  return `Place a turn; double click for the ${end}. By keys: Space, Enter.`;
+  return `Place a turn, or press twice for the ${end}.`;
 }
 
 export interface PictureParts {
   readonly drawn: DrawnHole;
-  readonly parts: HoleParts;
   readonly snapped: Snapped | undefined;
   /** The figures of the line: '378 yd, par 4'. */
   readonly figures: string | undefined;

@@ -15,7 +15,7 @@ export interface InstrumentTrayProps {
 }
 
 /** Pixels of drawing below which the buttons show their signs alone, and below which they fold away. */
-const WORDS_FROM = 600;
+const WORDS_FROM = 640;
 const OPEN_FROM = 400;
 
 /** The instruments over the upper left edge of the drawing, and the strip of the one in the hand. */
@@ -63,7 +63,7 @@ export function InstrumentTray({ hand, size }: InstrumentTrayProps) {
           </button>
         )}
       </Toolbar>
-      {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} />}
+      {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={words} />}
     </div>
   );
 }
