@@ -1,6 +1,7 @@
-import { LIMITS, type SitePoint, type Sketch, type SketchShape } from '@loopwright/model';
+import { LIMITS, type SitePoint, type SketchShape } from '@loopwright/model';
 import { openSlot, type Watched } from '../../live/slot.ts';
 import type { Bench, InstrumentPicture, Snapped } from '../instrument.ts';
+import { addSketch, sayIfFull } from '../sketches/sketching.ts';
 import { type MeasureKind, measureWords } from './measure-words.ts';
 
 /** Vertices a shape needs to be one. */
@@ -30,7 +31,7 @@ export interface Measuring {
   point(at: Snapped | undefined): void;
   /** Takes these for what was placed. */
   lay(points: readonly SitePoint[]): void;
-  /** Writes it, picks it out and begins anew; says what is missing where it is not enough. */
+  /** Writes it and begins anew; says what is missing where it is not enough. */
   finish(): void;
   clear(): void;
 }
@@ -44,8 +45,7 @@ export function openMeasuring(kind: MeasureKind, bench: Bench): Measuring {
   let pointer: Snapped | undefined;
   let id = bench.freshId('k');
 
-  const show = (shape: SketchShape | undefined) =>
-    bench.show(shape && { edit: 'add sketch', sketch: sketchOf(bench, id, shape) });
+  const show = (shape: SketchShape | undefined) => bench.show(shape && addSketch(bench, id, shape));
   const refresh = () => {
     const points = pointer && placed.length > 0 ? [...placed, pointer.at] : placed;
     show(shapeOf(kind, points));
@@ -84,7 +84,7 @@ export function openMeasuring(kind: MeasureKind, bench: Bench): Measuring {
     finish: () => {
       if (!isEnough()) return bench.say(placed.length === 0 ? first : next);
       show(shapeOf(kind, placed));
-      if (bench.write() === 'done') bench.select({ thing: { kind: 'sketch', id } });
+      sayIfFull(bench, bench.write());
       clear();
     },
     clear,
@@ -94,9 +94,4 @@ export function openMeasuring(kind: MeasureKind, bench: Bench): Measuring {
 function shapeOf(kind: MeasureKind, points: readonly SitePoint[]): SketchShape | undefined {
   if (kind === 'measured area' && points.length > 2) return { kind, ring: points };
   return points.length > 1 ? { kind: 'measured line', points } : undefined;
-}
-
-function sketchOf(bench: Bench, id: string, shape: SketchShape): Sketch {
-  const { name, ink } = bench.me();
-  return { id, shape, by: name, ink, kept: false };
 }

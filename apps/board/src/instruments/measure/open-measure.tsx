@@ -1,9 +1,7 @@
-import { Button } from 'react-aria-components';
 import { openSlot, type Watched } from '../../live/slot.ts';
 import { useWatched } from '../../live/use-watched.ts';
-import type { Bench, Instrument, Running } from '../instrument.ts';
+import type { Bench, Instrument } from '../instrument.ts';
 import type { InstrumentEntry } from '../instrument-entry.ts';
-import { INSTRUMENT_LETTERS } from '../letters.ts';
 import { WipeButtons } from '../sketches/WipeButtons.tsx';
 import type { MeasureKind } from './measure-words.ts';
 import { startMeasure } from './start-measure.ts';
@@ -29,40 +27,21 @@ function openMeasure(
   name: 'measure line' | 'measure area',
   words: Pick<Instrument, 'title' | 'does'>,
 ): InstrumentEntry {
-  const hand = openSlot<Hand | undefined>(undefined);
-  const key = INSTRUMENT_LETTERS[name];
-  // Made once with the entry, so that it keeps its identity.
-  const options = () => (
-    <MeasureOptions hand={hand} done={kind === 'measured line' ? 'End the line' : 'Close the area'} />
-  );
+  const bench = openSlot<Bench | undefined>(undefined);
+  const options = () => <WipeOptions bench={bench} />;
   return {
     instrument: {
       name,
       ...words,
-      ...(key ? { key } : {}),
-      start: (bench) => {
-        const running = startMeasure(kind, bench);
-        hand.set({ bench, running });
-        return running;
+      start: (given) => {
+        bench.set(given);
+        return startMeasure(kind, given);
       },
     },
     Options: options,
   };
 }
 
-interface Hand {
-  readonly bench: Bench;
-  readonly running: Running;
-}
-
-function MeasureOptions({ hand, done }: { readonly hand: Watched<Hand | undefined>; readonly done: string }) {
-  const held = useWatched(hand);
-  return (
-    <>
-      <Button className="button button--small" onPress={() => held?.running.finish?.()}>
-        {done}
-      </Button>
-      <WipeButtons bench={held?.bench} />
-    </>
-  );
+function WipeOptions({ bench }: { readonly bench: Watched<Bench | undefined> }) {
+  return <WipeButtons bench={useWatched(bench)} />;
 }

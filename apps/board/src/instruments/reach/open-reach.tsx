@@ -1,7 +1,6 @@
 import './reach.css';
 import { openSlot } from '../../live/slot.ts';
 import type { InstrumentEntry } from '../instrument-entry.ts';
-import { INSTRUMENT_LETTERS } from '../letters.ts';
 import { ReachOptions } from './ReachOptions.tsx';
 import { openReachChoice } from './reach-choice.ts';
 import { type RunningReach, startReach } from './start-reach.ts';
@@ -11,13 +10,11 @@ export function openReach(): InstrumentEntry {
   const held = openSlot<RunningReach | undefined>(undefined);
   const choice = openReachChoice();
   const options = () => <ReachOptions held={held} choice={choice} />;
-  const key = INSTRUMENT_LETTERS.reach;
   return {
     instrument: {
       name: 'reach',
       title: 'Reach',
       does: 'How far each model player reaches from a point, and with which club.',
-      ...(key ? { key } : {}),
       start: (bench) => {
         const running = startReach(bench, choice);
         held.set(running);

@@ -1,7 +1,6 @@
 import './rod.css';
 import { openSlot } from '../../live/slot.ts';
 import type { InstrumentEntry } from '../instrument-entry.ts';
-import { INSTRUMENT_LETTERS } from '../letters.ts';
 import { type HeldRod, RodOptions } from './RodOptions.tsx';
 import { openRodChoice } from './rod-choice.ts';
 import { startRod } from './start-rod.ts';
@@ -11,13 +10,11 @@ export function openRod(): InstrumentEntry {
   const held = openSlot<HeldRod | undefined>(undefined);
   const choice = openRodChoice();
   const options = () => <RodOptions held={held} choice={choice} />;
-  const key = INSTRUMENT_LETTERS.rod;
   return {
     instrument: {
       name: 'rod',
       title: 'Rod',
       does: 'Legs of fixed length, swung about a tee or a green; leaves a hole.',
-      ...(key ? { key } : {}),
       start: (bench) => {
         const running = startRod(bench, choice);
         held.set({ bench, hand: running.hand });

@@ -1,7 +1,8 @@
-import type { SitePoint } from '@loopwright/model';
+import { pointToMillimetre, type SitePoint } from '@loopwright/model';
 import { openSlot, type Watched } from '../../live/slot.ts';
 import type { Bench, InstrumentPicture, Snapped } from '../instrument.ts';
 import { leaveHole } from '../leave-hole.ts';
+import { addSketch, sayIfFull } from '../sketches/sketching.ts';
 import { jointsOf, type Rod, straightRod, withLegs } from './rod.ts';
 import type { RodChoice } from './rod-choice.ts';
 import { swungBy } from './rod-snap.ts';
@@ -39,13 +40,9 @@ export function openRodHand(bench: Bench, choice: RodChoice): RodHand {
   /** From the pin on: the chosen legs run from the tee. */
   const legs = () => (choice.end.get() === 'tee' ? choice.legs.get() : choice.legs.get().toReversed());
   const inPlay = (joints: readonly SitePoint[]) => (choice.end.get() === 'tee' ? joints : joints.toReversed());
-  const sketch = (points: readonly SitePoint[]) => {
-    const { name, ink } = bench.me();
-    return { edit: 'add sketch', sketch: { id, shape: { kind: 'rod', points }, by: name, ink, kept: false } } as const;
-  };
   const refresh = () => {
     const joints = rod ? jointsOf(rod) : [];
-    bench.show(rod && sketch(joints));
+    bench.show(rod && addSketch(bench, id, { kind: 'rod', points: joints.map(pointToMillimetre) }));
     prompt.set(rodPrompt(hold.get(), choice.end.get()));
     entry.set(rod ? 'bearing, or legs (265 + 140)' : 'east, north of the pin, or legs (265 + 140)');
     picture.set({
@@ -107,7 +104,7 @@ export function openRodHand(bench: Bench, choice: RodChoice): RodHand {
     leaveLying: () => {
       if (!rod) return bench.say('Pin the rod first: press on the drawing.');
       refresh();
-      if (bench.write() === 'done') bench.select({ thing: { kind: 'sketch', id } });
+      sayIfFull(bench, bench.write());
       putUp();
     },
   };

