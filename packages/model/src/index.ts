@@ -33,7 +33,7 @@ export { newPlan, STARTING_HOLES } from './new-plan.ts';
 export { holeOf, loopsOf, numberHoles, playingOrder } from './numbering.ts';
 export { isOrderKey, orderKeyAt } from './order-key.ts';
 export { parseDisposition } from './parse/disposition.ts';
-export { FEATURE_KINDS, parseFeature, parseFeatureGeometry } from './parse/feature.ts';
+export { FEATURE_KINDS, parseAllows, parseFeature, parseFeatureGeometry } from './parse/feature.ts';
 export type { Fields } from './parse/fields.ts';
 export { isFields, isList, parseEach, parseSome, parseWord } from './parse/fields.ts';
 export type { GreenShape } from './parse/green.ts';
@@ -51,7 +51,7 @@ export {
 export { LIMITS } from './parse/limits.ts';
 export { parseNumber } from './parse/number.ts';
 export type { ParsedPlan } from './parse/plan.ts';
-export { parsePlan, parseSettingValue, parseTeeSet } from './parse/plan.ts';
+export { parseModelPlayer, parsePlan, parseSettingValue, parseTeeSet } from './parse/plan.ts';
 export { parsePoint, parsePoints, parseRing } from './parse/point.ts';
 export type { LoopFrame } from './parse/routing.ts';
 export { parseLoop, parseRound } from './parse/routing.ts';
@@ -62,9 +62,13 @@ export {
   parseImageLayer,
   parseLengthUnit,
   parseLocation,
+  parseMarkKind,
+  parseMarkVerdict,
+  parsePlacement,
+  parseScaledBy,
   parseSiteMark,
 } from './parse/site-parts.ts';
-export { parseSketch, parseSketchShape } from './parse/sketch.ts';
+export { parseInk, parseSketch, parseSketchShape } from './parse/sketch.ts';
 export { parseLines, parseName, parseText } from './parse/text.ts';
 export type { Loop, ModelPlayer, Plan, Round, Routing, TeeSet } from './plan.ts';
 export { seededRandom } from './random.ts';

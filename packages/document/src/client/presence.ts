@@ -1,5 +1,6 @@
 import type { Awareness } from 'y-protocols/awareness';
 import type { Clock, Presence } from '../contract.ts';
+import { fitting } from './fitting.ts';
 import { openListener } from './listener.ts';
 import { openListeners } from './listeners.ts';
 import { openSpeaker } from './speaker.ts';
@@ -7,7 +8,7 @@ import { openSpeaker } from './speaker.ts';
 /** Presence over the provider's awareness: what this page says, and everybody else. */
 export function openPresence(awareness: Awareness, clock: Clock, isHeld: () => boolean) {
   const changed = openListeners<[]>();
-  const speaker = openSpeaker(clock, (state) => awareness.setLocalState({ ...state }), isHeld);
+  const speaker = openSpeaker(clock, (state) => awareness.setLocalState({ ...fitting(state) }), isHeld);
   const listener = openListener(clock, changed.tell);
   awareness.on('update', ({ added, updated, removed }: Record<'added' | 'updated' | 'removed', number[]>) => {
     for (const client of [...added, ...updated]) {

@@ -12,6 +12,7 @@ import {
 import type { NamedEdit } from './named-edit.ts';
 import { parseHoleEdit } from './parse-hole-edit.ts';
 import { parseRoutingEdit } from './parse-routing-edit.ts';
+import { parseSiteEdit } from './parse-site-edit.ts';
 
 /** Edits done as one step that are taken from others; nobody drags more at once. */
 const MOST_EDITS = 200;
@@ -44,7 +45,7 @@ function parseSingle(value: Fields): NamedEdit | undefined {
         : undefined;
     }
     default:
-      return parseHoleEdit(value) ?? parseRoutingEdit(value);
+      return parseHoleEdit(value) ?? parseRoutingEdit(value) ?? parseSiteEdit(value);
   }
 }
 

@@ -45,7 +45,7 @@ export function parseFeatureGeometry(value: unknown): FeatureGeometry | undefine
 }
 
 /** What may be done there. What is not plainly allowed is taken as forbidden: the careful reading. */
-function parseAllows(value: unknown): Allows {
+export function parseAllows(value: unknown): Allows {
   const fields = isFields(value) ? value : {};
   return {
     carry: fields.carry === true,

@@ -1,5 +1,5 @@
 import { isId } from '../ids.ts';
-import type { Plan, Routing, TeeSet } from '../plan.ts';
+import type { ModelPlayer, Plan, Routing, TeeSet } from '../plan.ts';
 import { isSettingKey, SETTINGS, type SettingKey, type SettingOverrides } from '../settings/index.ts';
 import { parseDisposition } from './disposition.ts';
 import { type Fields, isFields, parseWord } from './fields.ts';
@@ -63,11 +63,15 @@ function whyNotAPlan(value: unknown): string | undefined {
   return undefined;
 }
 
+export function parseModelPlayer(value: unknown): ModelPlayer | undefined {
+  return parseWord(value, ['scratch man', 'bogey man', 'scratch woman', 'bogey woman']);
+}
+
 /** A set of tees and the model player it is made for. */
 export function parseTeeSet(value: unknown): TeeSet | undefined {
   if (!isFields(value) || !isId(value.id)) return undefined;
-  const player = parseWord(value.player, ['scratch man', 'bogey man', 'scratch woman', 'bogey woman']);
-  return { id: value.id, name: parseName(value.name, LIMITS.name) ?? value.id, player: player ?? 'scratch man' };
+  const player = parseModelPlayer(value.player) ?? 'scratch man';
+  return { id: value.id, name: parseName(value.name, LIMITS.name) ?? value.id, player };
 }
 
 function parseTeeSets(value: unknown, notes: ReadingNotes): readonly TeeSet[] {

@@ -60,10 +60,18 @@ export function parseBase(value: unknown): Base | undefined {
   };
 }
 
+export function parseMarkKind(value: unknown): SiteMark['kind'] | undefined {
+  return parseWord(value, ['green site', 'tee site', 'landing ground']);
+}
+
+export function parseMarkVerdict(value: unknown): SiteMark['verdict'] | undefined {
+  return parseWord(value, ['natural', 'needs work']);
+}
+
 /** Something found on the land before any hole. */
 export function parseSiteMark(value: unknown): SiteMark | undefined {
   if (!isFields(value) || !isId(value.id)) return undefined;
-  const kind = parseWord(value.kind, ['green site', 'tee site', 'landing ground']);
+  const kind = parseMarkKind(value.kind);
   const at = parsePoint(value.at);
   if (kind === undefined || at === undefined) return undefined;
   const note = parseLines(value.note, LIMITS.note);
@@ -71,14 +79,27 @@ export function parseSiteMark(value: unknown): SiteMark | undefined {
     id: value.id,
     kind,
     at,
-    verdict: parseWord(value.verdict, ['natural', 'needs work']) ?? 'needs work',
+    verdict: parseMarkVerdict(value.verdict) ?? 'needs work',
     ...(note && { note }),
   };
 }
 
 const SHA_256 = /^[0-9a-f]{64}$/;
 
-const SCALED_BY = ['guess', 'two points', 'world file'] as const;
+/** How an image's size on the ground is known. */
+export function parseScaledBy(value: unknown): ImageLayer['scaledBy'] {
+  return parseWord(value, ['guess', 'two points', 'world file']);
+}
+
+/** Where the pixels of an image lie: six finite numbers that leave it an area. */
+export function parsePlacement(value: unknown): ImageLayer['placement'] | undefined {
+  const terms = parseEach(value, 6, (term) => parseNumber(term, -LIMITS.coordinate, LIMITS.coordinate));
+  if (terms === undefined) return undefined;
+  const [a, b, c, d, e, f] = terms;
+  if (a === undefined || b === undefined || c === undefined || d === undefined || e === undefined || f === undefined)
+    return undefined;
+  return toMillimetre((a * e - b * d) * 1000) === 0 ? undefined : [a, b, c, d, e, f];
+}
 
 /** An image under the drawing: its blob's hash and where its pixels lie. */
 export function parseImageLayer(value: unknown): ImageLayer | undefined {
@@ -86,20 +107,16 @@ export function parseImageLayer(value: unknown): ImageLayer | undefined {
     return undefined;
   const widthPixels = parseNumber(value.widthPixels, 1, LIMITS.imagePixels);
   const heightPixels = parseNumber(value.heightPixels, 1, LIMITS.imagePixels);
-  const placement = parseEach(value.placement, 6, (term) => parseNumber(term, -LIMITS.coordinate, LIMITS.coordinate));
+  const placement = parsePlacement(value.placement);
   if (widthPixels === undefined || heightPixels === undefined || placement === undefined) return undefined;
-  const [a, b, c, d, e, f] = placement;
-  if (a === undefined || b === undefined || c === undefined || d === undefined || e === undefined || f === undefined)
-    return undefined;
-  if (toMillimetre((a * e - b * d) * 1000) === 0) return undefined; // the image would have no area
   const name = parseName(value.name, LIMITS.name);
-  const scaledBy = parseWord(value.scaledBy, SCALED_BY);
+  const scaledBy = parseScaledBy(value.scaledBy);
   return {
     id: value.id,
     blob: value.blob,
     widthPixels: Math.round(widthPixels),
     heightPixels: Math.round(heightPixels),
-    placement: [a, b, c, d, e, f],
+    placement,
     opacity: parseNumber(value.opacity, 0, 1) ?? 1,
     ...(name && { name }),
     ...(scaledBy && { scaledBy }),

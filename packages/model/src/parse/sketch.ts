@@ -35,18 +35,23 @@ export function parseSketchShape(value: unknown): SketchShape | undefined {
   return radius !== undefined && about ? { kind, radius: toMillimetre(radius), about } : undefined;
 }
 
+/** The number of an ink. */
+export function parseInk(value: unknown): number | undefined {
+  const ink = parseNumber(value, 0, LIMITS.inks - 1);
+  return ink !== undefined && Number.isInteger(ink) ? ink : undefined;
+}
+
 /** Something drawn beside the plan. Who drew it is what they called themselves; it grants nothing. */
 export function parseSketch(value: unknown): Sketch | undefined {
   if (!isFields(value) || !isId(value.id)) return undefined;
   const shape = parseSketchShape(value.shape);
   if (shape === undefined) return undefined;
   const note = parseLines(value.note, LIMITS.note);
-  const ink = parseNumber(value.ink, 0, LIMITS.inks - 1);
   return {
     id: value.id,
     shape,
     by: parseName(value.by, LIMITS.name) ?? 'somebody',
-    ink: ink !== undefined && Number.isInteger(ink) ? ink : 0,
+    ink: parseInk(value.ink) ?? 0,
     kept: value.kept === true,
     ...(note && { note }),
   };
