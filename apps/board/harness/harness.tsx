@@ -74,9 +74,10 @@ function Parts() {
     teeSet: plan.teeSets[0]?.id ?? '',
   } as DrawerProps['reading']);
   const [findingsShown, setFindingsShown] = useState(true);
+  const [shownRouting, setShownRouting] = useState('');
   const [keys, setKeys] = useState(false);
   const shown = useMemo(() => (drag ? board.readWith([drag]) : plan), [plan, drag]);
-  const routing = shown.routings[0];
+  const routing = shown.routings.find(({ id }) => id === shownRouting) ?? shown.routings[0];
   if (!routing) return <p>The demo has no routing.</p>;
   const analysis = analyser.analyse(shown, routing.id);
   const changeOf = (
@@ -146,7 +147,14 @@ function Parts() {
         onRedo={() => undefined}
         onReading={setReading}
         onFindingsShown={setFindingsShown}
-        onRouting={() => undefined}
+        done={board.done()}
+        onPutBack={(from) => {
+          board.putBack(from);
+          setPlan(board.read());
+        }}
+        edit={edit}
+        onRouting={setShownRouting}
+        onFlip={() => undefined}
         goTo={() => undefined}
         onSaveFile={() => undefined}
         onKeys={() => setKeys(true)}

@@ -27,12 +27,14 @@ export const BoardHead = memo(function BoardHead({ session, ...props }: BoardHea
   const plan = useWatched(session.writtenPlan);
   const saved = useWatched(session.saved);
   const steps = useWatched(session.steps);
+  const done = useWatched(session.done);
   const routing = routingShown(plan, props.routing);
   if (!routing) return null;
   return (
     <Head
       siteName={plan.site.name}
       {...(plan.site.note === undefined ? {} : { siteNote: plan.site.note })}
+      {...(plan.site.units === undefined ? {} : { siteUnits: plan.site.units })}
       routing={routing}
       routings={plan.routings}
       teeSets={plan.teeSets}
@@ -43,12 +45,16 @@ export const BoardHead = memo(function BoardHead({ session, ...props }: BoardHea
       findingsShown={props.findingsShown}
       {...(steps.undo ? { undoStep: steps.undo } : {})}
       {...(steps.redo ? { redoStep: steps.redo } : {})}
+      done={done}
       inviteLink={props.inviteLink}
       onUndo={session.undo}
       onRedo={session.redo}
+      onPutBack={session.putBack}
+      edit={session.edit}
       onReading={props.setReading}
       onFindingsShown={props.setFindingsShown}
       onRouting={session.showRouting}
+      onFlip={session.flipRouting}
       goTo={props.goTo}
       onSaveFile={() => void saveBoardFile(session.writtenPlan.get())}
       onKeys={props.openKeys}

@@ -35,6 +35,9 @@ export function actOnKey(meaning: KeyMeaning, hand: KeyHand): void {
     case 'redo':
       session.redo();
       break;
+    case 'flip':
+      session.flipRouting();
+      break;
     case 'keys':
       hand.onKeys();
       break;

@@ -5,7 +5,7 @@
  * Callbacks keep their identity for the life of the screen.
  */
 import type { Analysis, Ripple } from '@loopwright/analysis';
-import type { NamedEdit, Person, SavedState } from '@loopwright/document';
+import type { DoneStep, NamedEdit, Person, SavedState } from '@loopwright/document';
 import type {
   BaseId,
   FeatureId,
@@ -102,8 +102,10 @@ export type GoTo = (place: Place) => void;
 export interface HeadProps {
   readonly siteName: string;
   readonly siteNote?: string;
+  /** The unit people on this board begin with, where it was set. */
+  readonly siteUnits?: LengthUnit;
   readonly routing: Routing;
-  readonly routings: readonly Pick<Routing, 'id' | 'name' | 'locked'>[];
+  readonly routings: readonly Routing[];
   readonly teeSets: Plan['teeSets'];
   readonly me: Me;
   readonly people: readonly Person[];
@@ -113,13 +115,20 @@ export interface HeadProps {
   /** What undo and redo would do, for their words; absent when there is nothing. */
   readonly undoStep?: NamedEdit;
   readonly redoStep?: NamedEdit;
+  /** My steps that still stand, oldest first. */
+  readonly done: readonly DoneStep[];
   /** The address with its secret, to hand to the team. */
   readonly inviteLink: string;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
+  /** Puts back that step of mine and all after it. */
+  readonly onPutBack: (from: number) => void;
+  readonly edit: DoEdit;
   readonly onReading: (reading: Reading) => void;
   readonly onFindingsShown: (shown: boolean) => void;
   readonly onRouting: (routing: RoutingId) => void;
+  /** Shows the routing shown before this one. */
+  readonly onFlip: () => void;
   /** Brings everything, or what a person is pointing at, into view. */
   readonly goTo: GoTo;
   readonly onSaveFile: () => void;

@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, type ReactNode } from 'react';
 import { Button, Tooltip, TooltipTrigger } from 'react-aria-components';
 
 interface StepsProps {
@@ -7,18 +7,21 @@ interface StepsProps {
   readonly redo: string;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
+  /** Further ways back. */
+  readonly children?: ReactNode;
 }
 
 /** One's own last step taken back or done again, each by its name. */
-export const Steps = memo(function Steps({ undo, redo, onUndo, onRedo }: StepsProps) {
+export function Steps({ undo, redo, onUndo, onRedo, children }: StepsProps) {
   return (
     <fieldset className="steps">
       <legend className="only-heard">One's own steps</legend>
       <Step mark="↶" verb="Undo" step={undo} onStep={onUndo} />
+      {children}
       <Step mark="↷" verb="Redo" step={redo} onStep={onRedo} />
     </fieldset>
   );
-});
+}
 
 interface StepProps {
   readonly mark: string;
@@ -27,7 +30,7 @@ interface StepProps {
   readonly onStep: () => void;
 }
 
-function Step({ mark, verb, step, onStep }: StepProps) {
+const Step = memo(function Step({ mark, verb, step, onStep }: StepProps) {
   const words = step ? `${verb} ${step}` : `Nothing to ${verb.toLowerCase()}`;
   return (
     <TooltipTrigger delay={400}>
@@ -37,4 +40,4 @@ function Step({ mark, verb, step, onStep }: StepProps) {
       <Tooltip className="tooltip">{words}</Tooltip>
     </TooltipTrigger>
   );
-}
+});

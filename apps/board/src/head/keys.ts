@@ -5,6 +5,7 @@ export const KEYS = [
     keys: [
       { press: 'Ctrl or Cmd + Z', does: 'undo one’s own last step' },
       { press: 'Ctrl or Cmd + Y, or Shift + Ctrl or Cmd + Z', does: 'do it again' },
+      { press: 'V', does: 'flip between the two routings shown last' },
       { press: 'T', does: 'open or close the drawer' },
       { press: '?', does: 'this sheet' },
     ],

@@ -5,7 +5,7 @@ export type KeyMeaning =
   | { readonly do: 'choose hole' | 'choose further'; readonly step: 1 | -1 }
   | { readonly do: 'choose all' | 'take out' | 'menu' }
   | {
-      readonly do: 'choose part' | 'fit' | 'reverse' | 'before' | 'findings' | 'let go' | 'undo' | 'redo' | 'keys';
+      readonly do: 'choose part' | 'fit' | 'reverse' | 'before' | 'findings' | 'let go' | 'undo' | 'redo' | 'keys' | 'flip';
     };
 
 interface Pressed {
@@ -39,6 +39,7 @@ const PLAIN: Readonly<Record<string, KeyMeaning>> = {
   r: { do: 'reverse' },
   b: { do: 'before' },
   h: { do: 'findings' },
+  v: { do: 'flip' },
   escape: { do: 'let go' },
   '?': { do: 'keys' },
 };
@@ -66,5 +67,5 @@ export function meaningOf(pressed: Pressed): KeyMeaning | undefined {
 
 /** Meanings that work wherever the keyboard is, except in a field being typed in. The others belong to the drawing. */
 export function isEverywhere(meaning: KeyMeaning): boolean {
-  return ['undo', 'redo', 'keys', 'before', 'findings', 'choose hole'].includes(meaning.do);
+  return ['undo', 'redo', 'keys', 'before', 'findings', 'flip', 'choose hole'].includes(meaning.do);
 }
