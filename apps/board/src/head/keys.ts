@@ -25,6 +25,37 @@ export const KEYS = [
     ],
   },
   {
+    where: 'Instruments, from the drawing',
+    keys: [
+      { press: 'D', does: 'draw hole' },
+      { press: 'M', does: 'site mark' },
+      { press: 'S', does: 'rod' },
+      { press: 'A', does: 'reach: arcs of who gets where' },
+      { press: 'L and E', does: 'measure a line, an area' },
+      { press: 'I', does: 'pencil' },
+      { press: 'C', does: 'clearance ring' },
+      { press: 'W', does: 'waypoints of a walk' },
+      { press: 'O and F', does: 'boundary, feature' },
+      { press: 'N', does: 'snapping off or on; Alt, while it is held, snaps to nothing' },
+    ],
+  },
+  {
+    where: 'With an instrument in the hand',
+    keys: [
+      { press: 'arrow keys', does: 'bring a cross, then move it ten metres, with Shift one' },
+      { press: 'Space', does: 'press at the cross' },
+      { press: 'Enter', does: 'press at the cross and make it the last: the green of a hole, say' },
+      {
+        press: 'digits or =',
+        does: 'type a length (380), all of it (=380), with a bearing (380 @ 045), or a place (120.5, 40)',
+      },
+      { press: 'Backspace', does: 'one step back in what is drawn' },
+      { press: 'Escape', does: 'put back what is half drawn; again, put the instrument away' },
+      { press: 'double click, second button, or a long press', does: 'this point is the last' },
+      { press: 'Space or the middle button while dragging', does: 'move the paper' },
+    ],
+  },
+  {
     where: 'In the round',
     keys: [
       { press: '↑ ↓', does: 'go from hole to hole' },

@@ -25,7 +25,7 @@ export interface PressedKey {
 export const CROSS_STEP = { plain: 10, shift: 1 } as const;
 
 interface KeyWorkParts {
-  readonly session: BoardSession;
+  readonly session: Pick<BoardSession, 'frame' | 'say'>;
   readonly viewpoint: Viewpoint;
   /** Where a place lies, in words: '34 yd east of green 4'. */
   readonly where: (at: SitePoint) => string;
