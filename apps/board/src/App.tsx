@@ -1,8 +1,9 @@
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { placeOf } from './address.ts';
 import { Door } from './board/Door.tsx';
 import { Home } from './home/Home.tsx';
 import { createBoard } from './live/board-api.ts';
+import { openSlot } from './live/slot.ts';
 
 /** The drawing and the document are fetched only for a board: the home page comes at once. */
 const BoardPage = lazy(() => import('./board/BoardPage.tsx').then(({ BoardPage: page }) => ({ default: page })));
@@ -19,7 +20,9 @@ export function App() {
       window.removeEventListener('hashchange', follow);
     };
   }, []);
-  const openLink = (link: string) => {
+  const incoming = useMemo(() => openSlot<readonly File[]>([]), []);
+  const openLink = (link: string, files: readonly File[] = []) => {
+    incoming.set(files);
     window.history.pushState(null, '', new URL(link, window.location.href));
     setPlace(placeOf(window.location));
   };
@@ -28,7 +31,13 @@ export function App() {
     return <Door title="There is nothing here" words="Check that the link was copied whole." />;
   return (
     <Suspense fallback={<Door title="Opening the board …" />}>
-      <BoardPage key={`${place.board} ${place.secret}`} board={place.board} secret={place.secret} openLink={openLink} />
+      <BoardPage
+        key={`${place.board} ${place.secret}`}
+        board={place.board}
+        secret={place.secret}
+        openLink={openLink}
+        incoming={incoming}
+      />
     </Suspense>
   );
 }

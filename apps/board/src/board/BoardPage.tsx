@@ -2,22 +2,27 @@ import type { Plan } from '@loopwright/model';
 import { closeWords, type EnterAnswer } from '@loopwright/protocol';
 import { useEffect, useMemo, useState } from 'react';
 import { DropOnBoard } from '../home/DropOnBoard.tsx';
+import { useImageImports } from '../images/use-image-imports.ts';
 import { createBoard } from '../live/board-api.ts';
 import { readKept, writeKept } from '../live/kept.ts';
 import { type LiveBoard, openLiveBoard } from '../live/open-live-board.ts';
 import { saveBoardFile } from '../live/save-board-file.ts';
+import type { Slot } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { enterKept } from '../offline/enter-kept.ts';
 import { keepPage } from '../offline/keep-page.ts';
 import { BoardScreen } from './BoardScreen.tsx';
 import { AskName, Closed, Door } from './Door.tsx';
+import type { HomeProps } from './parts.ts';
 import { startRoutingEdit } from './start-routing.ts';
 
 interface BoardPageProps {
   readonly board: string;
   /** From the fragment of the address: it reaches the server only in the body of a request. */
   readonly secret: string;
-  readonly openLink: (link: string) => void;
+  readonly openLink: HomeProps['openLink'];
+  /** Pictures on their way to this board. */
+  readonly incoming: Slot<readonly File[]>;
 }
 
 type Stage =
@@ -29,7 +34,7 @@ type Stage =
 const UNREACHED = 'The server did not answer. Nothing was lost; check the connection and try again.';
 
 /** A board by its link: the name is asked once, the link's secret exchanged for a cookie, then the board opens. */
-export function BoardPage({ board, secret, openLink }: BoardPageProps) {
+export function BoardPage({ board, secret, openLink, incoming }: BoardPageProps) {
   const [name, setName] = useState(readKept('name'));
   const [stage, setStage] = useState<Stage>(name === undefined ? { kind: 'asking' } : { kind: 'knocking' });
   useEffect(() => {
@@ -55,8 +60,8 @@ export function BoardPage({ board, secret, openLink }: BoardPageProps) {
   if (stage.kind === 'knocking') return <Door title="Opening the board …" />;
   if (stage.kind === 'outside') return <Door title="The board did not open" words={stage.why} onAgain={knock} />;
   return (
-    <DropOnBoard createBoard={createBoard} openLink={openLink}>
-      <OpenBoard answer={stage.answer} />
+    <DropOnBoard createBoard={createBoard} openLink={openLink} onPictures={incoming.set}>
+      <OpenBoard answer={stage.answer} incoming={incoming} />
     </DropOnBoard>
   );
 }
@@ -66,7 +71,11 @@ interface Closing {
   readonly draft: Plan | undefined;
 }
 
-function OpenBoard({ answer }: { readonly answer: EnterAnswer }) {
+interface OpenBoardProps extends Pick<BoardPageProps, 'incoming'> {
+  readonly answer: EnterAnswer;
+}
+
+function OpenBoard({ answer, incoming }: OpenBoardProps) {
   const [live, setLive] = useState<LiveBoard>();
   const [closing, setClosing] = useState<Closing>();
   useEffect(() => {
@@ -81,7 +90,7 @@ function OpenBoard({ answer }: { readonly answer: EnterAnswer }) {
   if (!live) return <Door title="Opening the board …" />;
   return (
     <>
-      <Inside live={live} answer={answer} />
+      <Inside live={live} answer={answer} incoming={incoming} />
       {closing && (
         <Closed
           words={closeWords(closing.code)}
@@ -94,14 +103,13 @@ function OpenBoard({ answer }: { readonly answer: EnterAnswer }) {
   );
 }
 
-function Inside({ live, answer }: { readonly live: LiveBoard; readonly answer: EnterAnswer }) {
+function Inside({ live, answer, incoming }: OpenBoardProps & { readonly live: LiveBoard }) {
   const { session } = live;
   const frame = useWatched(session.frame);
   const saved = useWatched(session.saved);
-  const blobAddress = useMemo(() => {
-    const at = `/api/boards/${encodeURIComponent(answer.board)}/blobs/`;
-    return (hash: string) => at + encodeURIComponent(hash);
-  }, [answer.board]);
+  const blobs = `/api/boards/${encodeURIComponent(answer.board)}/blobs/`;
+  const blobAddress = useMemo(() => (hash: string) => blobs + encodeURIComponent(hash), [blobs]);
+  const imports = useImageImports(session, blobs, incoming);
   const me = useMemo(() => ({ name: answer.name, ink: answer.ink }), [answer]);
   if (frame) {
     return (
@@ -111,6 +119,7 @@ function Inside({ live, answer }: { readonly live: LiveBoard; readonly answer: E
         me={me}
         inviteLink={window.location.href}
         blobAddress={blobAddress}
+        imports={imports}
       />
     );
   }

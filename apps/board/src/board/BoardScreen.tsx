@@ -8,6 +8,10 @@ import { GroundLine } from '../ground-line/GroundLine.tsx';
 import { KeysSheet } from '../head/KeysSheet.tsx';
 import { HoleHandsSlot } from '../hole-menu/HoleHandsSlot.tsx';
 import { useHoleHands } from '../hole-menu/use-hole-hands.ts';
+import { ImportStrip } from '../images/ImportStrip.tsx';
+import type { ImageImports } from '../images/image-imports.ts';
+import { ScaleNote } from '../images/ScaleNote.tsx';
+import { useSurroundings } from '../images/use-surroundings.ts';
 import { useDrawingTable } from '../instruments/use-drawing-table.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
@@ -32,10 +36,11 @@ interface BoardScreenProps {
   readonly me: Me;
   readonly inviteLink: string;
   readonly blobAddress: BlobAddress;
+  readonly imports: ImageImports | undefined;
 }
 
 /** The board: head, round, drawing, ground line and drawer, joined by what the session says. */
-export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: BoardScreenProps) {
+export function BoardScreen({ session, frame, me, inviteLink, blobAddress, imports }: BoardScreenProps) {
   const viewpoint = useMemo(openViewpoint, []);
   const roster = useWatched(session.roster);
   const selection = useWatched(session.selection);
@@ -76,6 +81,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
     [session, viewpoint, holes],
   );
   useFirstFit(viewpoint, frame);
+  useSurroundings(imports, viewpoint, goTo);
 
   const before = beforeHeld ? stateBefore(frame) : undefined;
   const shown = before ?? frame;
@@ -120,10 +126,12 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress }: Boa
         {table && <table.Tray hand={table.hand} size={viewpoint.size} />}
         {!isHolding && <EmptyPlan frame={frame} onDraw={() => take('draw hole')} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
+        <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
+        {imports && <ImportStrip imports={imports} />}
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>
       <GroundLine />
-      <Drawer {...parts} {...hands} take={take} say={session.say} />
+      <Drawer {...parts} {...hands} take={take} say={session.say} more={holes.open} {...(imports ? { imports } : {})} />
       {keysOpen && <KeysSheet open onClose={() => setKeysOpen(false)} />}
       {pin && <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />}
     </main>

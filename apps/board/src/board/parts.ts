@@ -22,6 +22,7 @@ import type {
   SketchId,
   TeeSetId,
 } from '@loopwright/model';
+import type { ImageImports } from '../images/image-imports.ts';
 import type { InstrumentName } from '../instruments/instrument.ts';
 
 /** Something on the site, picked out. */
@@ -162,6 +163,10 @@ export interface DrawerProps extends Consequences {
   readonly take: (name: InstrumentName) => void;
   /** Says something at the foot of the drawing, and to those who listen. */
   readonly say: (words: string) => void;
+  /** Opens the menu of what is picked out, at a place on the window. */
+  readonly more: (at: { readonly x: number; readonly y: number }) => void;
+  /** Brings pictures onto the board; absent where there is no server to keep them. */
+  readonly imports?: ImageImports;
 }
 
 /** The answer of the server, in words where it is a no. */
@@ -172,6 +177,6 @@ export type Created =
 export interface HomeProps {
   /** Makes a board, empty or holding this plan; the secret is in the link's fragment. */
   readonly createBoard: (request: { readonly name?: string; readonly plan?: Plan }) => Promise<Created>;
-  /** Goes to a board by its link. */
-  readonly openLink: (link: string) => void;
+  /** Goes to a board by its link; files that go along are laid on it. */
+  readonly openLink: (link: string, files?: readonly File[]) => void;
 }

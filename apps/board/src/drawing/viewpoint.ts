@@ -1,7 +1,8 @@
 import { boundsOf, pointAlong, polylineLength } from '@loopwright/geometry';
-import type { CanvasPoint, Hole, ImageLayer, Plan, Routing, SitePoint } from '@loopwright/model';
+import type { CanvasPoint, Hole, Plan, Routing, SitePoint } from '@loopwright/model';
 import type { Consequences, Place } from '../board/parts.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
+import { cornersOf } from './images/corners.ts';
 import { broughtIntoView, type CanvasSize, fitted, panned, type View, zoomed } from './site-transform.ts';
 
 /** How this person looks at the drawing; others look at it their own way. */
@@ -85,16 +86,6 @@ const sitePoints = ({ site }: Plan): readonly SitePoint[] => [
   ...(site.boundary?.outlines.flat() ?? []),
   ...(site.boundary ? [] : site.images.flatMap(cornersOf)),
 ];
-
-function cornersOf({ placement: [a, b, c, d, e, f], widthPixels, heightPixels }: ImageLayer): readonly SitePoint[] {
-  const corners = [
-    [0, 0],
-    [widthPixels, 0],
-    [widthPixels, heightPixels],
-    [0, heightPixels],
-  ] as const;
-  return corners.map(([column, row]) => ({ x: a * column + b * row + c, y: d * column + e * row + f }));
-}
 
 type Seat = Hole['seat']['in'];
 

@@ -1,0 +1,56 @@
+import './images.css';
+import { Button, ProgressBar } from 'react-aria-components';
+import { useWatched } from '../live/use-watched.ts';
+import type { ImageImports } from './image-imports.ts';
+import { type ImportStep, importWords, shareDone } from './import-step.ts';
+
+interface ImportStripProps {
+  readonly imports: ImageImports;
+}
+
+/** A picture on its way to the board, at the foot of the drawing: how far it is, and how to call it off. */
+export function ImportStrip({ imports }: ImportStripProps) {
+  const step = useWatched(imports.step);
+  if (step.at === 'idle') return null;
+  return step.at === 'failed' ? (
+    <div className="import-strip" role="alert">
+      <p className="import-strip__words">{importWords(step)}</p>
+      {step.again && (
+        <Button className="button button--main" onPress={imports.again}>
+          Try again
+        </Button>
+      )}
+      <Button className="button" onPress={imports.dismiss}>
+        Close
+      </Button>
+    </div>
+  ) : (
+    <div className="import-strip">
+      <Progress step={step} />
+      <Button className="button" onPress={imports.cancel}>
+        Cancel
+      </Button>
+    </div>
+  );
+}
+
+function Progress({ step }: { readonly step: Exclude<ImportStep, { at: 'idle' | 'failed' }> }) {
+  const share = shareDone(step);
+  const words = importWords(step);
+  return (
+    <ProgressBar
+      className="import-strip__progress"
+      aria-label={`${step.name} on its way to the board`}
+      valueLabel={words}
+      {...(share === undefined ? { isIndeterminate: true } : { value: share * 100 })}
+    >
+      <span className="import-strip__words">{words}</span>
+      <span className="import-strip__bar">
+        <span
+          className={share === undefined ? 'import-strip__moving' : 'import-strip__done'}
+          style={share === undefined ? undefined : { width: `${share * 100}%` }}
+        />
+      </span>
+    </ProgressBar>
+  );
+}

@@ -1,0 +1,131 @@
+import type { NamedEdit } from '@loopwright/document';
+import { newPlan, type Plan } from '@loopwright/model';
+import { expect, test } from 'vitest';
+import { type ImportParts, openImageImports } from './image-imports.ts';
+import type { Checked } from './reader/client.ts';
+import type { Sent } from './send-picture.ts';
+
+const BARE = newPlan({ name: 'Moor', units: 'metres', holes: 18, freshId: (letter) => `${letter}1` });
+const HASH = 'a'.repeat(64);
+
+/** A board on paper: what is asked of it waits until the test answers. */
+function paperBoard(plan: Plan = BARE, result: 'done' | 'gone' = 'done') {
+  const edits: NamedEdit[] = [];
+  const said: string[] = [];
+  const checks: { readonly name: string; readonly settle: (checked: Checked) => void }[] = [];
+  const sends: { readonly progress: (sent: number) => void; readonly settle: (sent: Sent) => void }[] = [];
+  const parts: ImportParts = {
+    edit: (edit) => {
+      edits.push(edit);
+      return result;
+    },
+    plan: () => plan,
+    say: (words) => said.push(words),
+    address: '/blobs/',
+    random: () => 0,
+    check: (file, _onDoing, signal) =>
+      new Promise((settle) => {
+        checks.push({ name: file instanceof File ? file.name : '', settle });
+        signal.addEventListener('abort', () => settle(undefined));
+      }),
+    send: ({ onProgress, signal }) =>
+      new Promise((settle) => {
+        sends.push({ progress: (sent) => onProgress(sent, 1000), settle });
+        signal.addEventListener('abort', () => settle(undefined));
+      }),
+  };
+  return { imports: openImageImports(parts), edits, said, checks, sends };
+}
+
+const file = (name: string) => new File(['x'], name);
+const ready: Checked = {
+  kind: 'ready',
+  picture: { file: new Blob(['x']), type: 'image/png', widthPixels: 600, heightPixels: 400, orientation: 1 },
+};
+const kept: Sent = { kind: 'kept', hash: HASH };
+/** Everything that waits on what was just answered. */
+const settled = async () => {
+  for (let turn = 0; turn < 10; turn++) await Promise.resolve();
+};
+
+test('the first picture on bare land lies about its middle, 1200 m wide by a guess, and is brought into view', async () => {
+  const board = paperBoard();
+  let shown = 0;
+  board.imports.attach({ inView: () => ({ minX: 0, minY: 0, maxX: 1, maxY: 1 }), showAll: () => shown++ });
+  board.imports.add([file('aerial 2024.jpg')]);
+  board.checks[0]?.settle(ready);
+  await settled();
+  board.sends[0]?.progress(400);
+  expect(board.imports.step.get()).toMatchObject({ at: 'sending', sent: 400, all: 1000 });
+  board.sends[0]?.settle(kept);
+  await settled();
+  expect(board.edits).toEqual([
+    {
+      edit: 'add image',
+      image: {
+        id: 'maaaaaaaaaa',
+        blob: HASH,
+        widthPixels: 600,
+        heightPixels: 400,
+        placement: [2, 0, -600, 0, -2, 400],
+        opacity: 1,
+        name: 'aerial 2024',
+        scaledBy: 'guess',
+      },
+    },
+  ]);
+  expect([shown, board.imports.step.get()]).toEqual([1, { at: 'idle' }]);
+});
+
+test('a picture that is called off leaves no trace, and the next one comes', async () => {
+  const board = paperBoard();
+  board.imports.add([file('one.png'), file('two.png')]);
+  expect(board.imports.step.get()).toMatchObject({ at: 'checking', name: 'one.png', waiting: 1 });
+  board.imports.cancel();
+  await settled();
+  expect(board.checks.map(({ name }) => name)).toEqual(['one.png', 'two.png']);
+  board.checks[1]?.settle(ready);
+  await settled();
+  board.imports.cancel();
+  await settled();
+  expect(board.edits).toEqual([]);
+  expect(board.imports.step.get()).toEqual({ at: 'idle' });
+});
+
+test('a refused picture stops the queue with a word until it is put away', async () => {
+  const board = paperBoard();
+  board.imports.add([file('zip.png'), file('good.png')]);
+  board.checks[0]?.settle({ kind: 'refused', why: 'It is no picture.' });
+  await settled();
+  expect(board.imports.step.get()).toEqual({ at: 'failed', name: 'zip.png', why: 'It is no picture.', again: false });
+  expect(board.checks).toHaveLength(1);
+  board.imports.dismiss();
+  expect(board.checks).toHaveLength(2);
+});
+
+test('a picture the server did not get is kept and tried again', async () => {
+  const board = paperBoard();
+  board.imports.add([file('aerial.png')]);
+  board.checks[0]?.settle(ready);
+  await settled();
+  board.sends[0]?.settle({ kind: 'refused', why: 'The server did not answer.' });
+  await settled();
+  expect(board.imports.step.get()).toMatchObject({ at: 'failed', again: true });
+  board.imports.again();
+  expect(board.checks[1]?.name).toBe('aerial.png');
+});
+
+test('a picture replaces another in its place; one removed meanwhile is told', async () => {
+  for (const result of ['done', 'gone'] as const) {
+    const board = paperBoard(BARE, result);
+    board.imports.replace('m7', file('sharper.webp'));
+    board.checks[0]?.settle(ready);
+    await settled();
+    board.sends[0]?.settle(kept);
+    await settled();
+    expect(board.edits).toEqual([
+      { edit: 'replace image', image: 'm7', blob: HASH, widthPixels: 600, heightPixels: 400, name: 'sharper' },
+    ]);
+    expect(board.imports.step.get().at).toBe(result === 'done' ? 'idle' : 'failed');
+  }
+});
