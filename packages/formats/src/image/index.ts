@@ -1,5 +1,11 @@
+export type { MapUnit } from '../survey/map-units.ts';
+export { MAP_UNITS, METRES_PER_MAP_UNIT } from '../survey/map-units.ts';
 export type { ByteSource } from './byte-source.ts';
 export { bytesAsSource } from './byte-source.ts';
 export { imageFaultSentence } from './image-fault-words.ts';
 export type { ImageFault, ImageHeader, ImageLimits, ImageReading, ImageType } from './image-header.ts';
 export { imageTypeOf, readImage, TYPE_BYTES } from './read-image.ts';
+export type { ReadWorldFile, WorldFile } from './world-file.ts';
+export { readWorldFile } from './world-file.ts';
+export type { OnGrid, PlacedByWorldFile } from './world-file-placement.ts';
+export { placementOf } from './world-file-placement.ts';
