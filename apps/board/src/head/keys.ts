@@ -46,8 +46,8 @@ export const KEYS = [
       { press: 'Space', does: 'press at the cross' },
       { press: 'Enter', does: 'press at the cross and make it the last: the green of a hole, say' },
       {
-        press: 'digits or =',
-        does: 'type a length (380), all of it (=380), with a bearing (380 @ 045), or a place (120.5, 40)',
+        press: 'digits, = or (',
+        does: 'type a length (380), all of it (=380), with a bearing (380 @ 045), or a place: (120.5, 40)',
       },
       { press: 'Backspace', does: 'one step back in what is drawn' },
       { press: 'Escape', does: 'put back what is half drawn; again, put the instrument away' },

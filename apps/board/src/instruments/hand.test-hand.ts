@@ -54,6 +54,7 @@ export function openTestHand(finger: 'aims' | 'strokes' = 'aims') {
       tell('to entry');
       return true;
     },
+    goOnFrom: () => undefined,
     back: () => held.running.back?.() ?? false,
     letGo: () => held.running.letGo(),
     stop: () => undefined,

@@ -1,6 +1,7 @@
 import type { Stop } from '@loopwright/document';
 import type { CanvasPoint, SitePoint } from '@loopwright/model';
 import type { Me, Reading } from '../board/parts.ts';
+import { toCanvas } from '../drawing/site-transform.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import { openSlot, type Slot, type Watched } from '../live/slot.ts';
@@ -49,6 +50,8 @@ export interface InstrumentHand {
   lendEntry(focus: () => void): Stop;
   /** Gives the keyboard to the field for typed values; whether there is one. */
   toEntry(): boolean;
+  /** The cross goes on from there: something was typed. */
+  goOnFrom(at: SitePoint | undefined): void;
   /** One step back in what is drawn; whether there was one. */
   back(): boolean;
   /** Puts back what is half drawn, else puts the instrument away; whether there was either. */
@@ -122,6 +125,11 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
     toEntry: () => {
       toEntry?.();
       return toEntry !== undefined;
+    },
+    goOnFrom: (at) => {
+      if (!at) return;
+      if (cross.get()) cross.set(at);
+      point.set(toCanvas(parts.viewpoint.view.get(), at));
     },
     back: () => held.get()?.running.back?.() ?? false,
     letGo: () => {

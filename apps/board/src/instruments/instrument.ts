@@ -54,6 +54,8 @@ export interface SnapWishes {
 /** What an instrument may use. Everything is as of now: read it anew at each event. */
 export interface Bench {
   plan(): Plan;
+  /** The plan without anybody's drag, my own showing too. */
+  written(): Plan;
   routing(): Routing;
   analysis(): Analysis;
   reading(): Reading;
@@ -111,6 +113,8 @@ export interface Running {
   press(at: PointerAt, hit: Hit | undefined): Gesture | undefined;
   /** Typed and confirmed with Enter, e.g. '380' or '120, 45'. Answers what was wrong with it, or nothing. */
   enter?(typed: string): string | undefined;
+  /** Where the last point was placed: the keyboard's cross goes on from what was typed. */
+  lastPoint?(): SitePoint | undefined;
   /** Enter with nothing typed, or a double click: what was drawn so far is all. */
   finish?(): void;
   /** One step back within the drawing (Backspace). Whether there was one. */

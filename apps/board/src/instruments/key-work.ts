@@ -38,8 +38,8 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
   ArrowRight: [1, 0],
 };
 
-/** What begins a typed value: a digit, or the sign that speaks of the whole hole. */
-const TYPES = /^[0-9=]$/;
+/** What begins a typed value: a digit, the sign that speaks of the whole hole, the bracket of a place. */
+const TYPES = /^[0-9=(]$/;
 
 export function openKeyWork(hand: InstrumentHand, parts: KeyWorkParts): KeyWork {
   const cross = openCross(hand, parts);

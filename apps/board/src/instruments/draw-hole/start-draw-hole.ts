@@ -33,6 +33,7 @@ export function startDrawHole(bench: Bench, options: DrawHoleOptions): Running {
     },
     enter: (text) => laying.enter(parseTyped(text, bench.reading().units)),
     finish: laying.finish,
+    lastPoint: laying.lastPoint,
     back: () => {
       const { points } = hand.drawn();
       if (hand.typed()) hand.type(undefined);
@@ -54,6 +55,7 @@ export function startDrawHole(bench: Bench, options: DrawHoleOptions): Running {
 
 /** Takes points in, pressed or typed, until the hole is whole. */
 function openLaying(bench: Bench, options: DrawHoleOptions, hand: HoleInHand) {
+  let last: SitePoint | undefined;
   /** Writes the hole with its last point there, and begins the next. */
   const write = (end: SitePoint) => {
     hand.show(end);
@@ -76,6 +78,7 @@ function openLaying(bench: Bench, options: DrawHoleOptions, hand: HoleInHand) {
     if (bench.routing().locked) return LOCKED;
     const refused = refusalOf(drawn, at, hand.length);
     if (refused) return refused;
+    last = at;
     const isEnd = as === 'end' || isLastPoint(drawn) || endsHere(drawn, at, bench.plan().site.marks, bench.routing());
     hand.type(undefined);
     if (isEnd && drawn.points.length > 0) write(at);
@@ -109,5 +112,5 @@ function openLaying(bench: Bench, options: DrawHoleOptions, hand: HoleInHand) {
     hand.draw(points.slice(0, -1));
     return write(end);
   };
-  return { lay, enter, finish };
+  return { lay, enter, finish, lastPoint: () => last };
 }

@@ -27,6 +27,7 @@ export function EntryField({ hand, running, asked }: EntryFieldProps) {
     const typed = event.currentTarget.value.trim();
     const why = typed === '' ? undefined : running.enter?.(typed);
     if (typed === '') running.finish?.();
+    if (why === undefined) hand.goOnFrom(running.lastPoint?.());
     if (why === undefined) leave();
     else setWrong(why);
   };

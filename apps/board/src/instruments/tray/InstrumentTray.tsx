@@ -14,8 +14,9 @@ export interface InstrumentTrayProps {
   readonly size: Watched<CanvasSize>;
 }
 
-/** Pixels of drawing below which the buttons show their signs alone, and below which they fold away. */
+/** Pixels of drawing from which buttons have words, the strip has room for all of it, and the buttons need not fold. */
 const WORDS_FROM = 640;
+const ROOMY_FROM = 780;
 const OPEN_FROM = 400;
 
 /** The instruments over the upper left edge of the drawing, and the strip of the one in the hand. */
@@ -63,7 +64,7 @@ export function InstrumentTray({ hand, size }: InstrumentTrayProps) {
           </button>
         )}
       </Toolbar>
-      {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={words} />}
+      {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={width >= ROOMY_FROM} />}
     </div>
   );
 }

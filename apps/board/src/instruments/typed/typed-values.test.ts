@@ -21,6 +21,7 @@ test('a bearing is written after an at sign, in degrees from north', () => {
 
 test('two figures with a comma are a place east and north', () => {
   expect(parseTyped('1234.5, -678.9', 'yards')).toEqual({ kind: 'place', at: { x: 1234.5, y: -678.9 } });
+  expect(parseTyped('(-5, 7', 'metres')).toEqual({ kind: 'place', at: { x: -5, y: 7 } });
   expect(parseTyped('9999999, 1', 'metres').kind).toBe('wrong');
 });
 

@@ -12,7 +12,7 @@ export type Typed =
 export const TYPED_EXAMPLES = '380 for a leg, =380 for all of it, 380 @ 045 with a bearing, or east, north in metres';
 
 const LENGTH = /^(=?)\s*(\d+(?:\.\d+)?)\s*(m|metres?|y|yd|yards?)?\s*(?:(?:@|at)\s*(\d+(?:\.\d+)?)\s*°?)?$/i;
-const PLACE = /^(-?\d+(?:\.\d+)?)\s*[,;]\s*(-?\d+(?:\.\d+)?)$/;
+const PLACE = /^\(?\s*(-?\d+(?:\.\d+)?)\s*[,;]\s*(-?\d+(?:\.\d+)?)\s*\)?$/;
 
 /** Longer than anything drawn by hand on a site, in metres. */
 const LONGEST = 100_000;
