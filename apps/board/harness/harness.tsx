@@ -124,6 +124,7 @@ function Parts() {
     preview: setDrag,
     take: () => undefined,
     say: () => undefined,
+    more: () => undefined,
     ...(latest ? { change: latest } : {}),
   };
   const steps = board.steps();

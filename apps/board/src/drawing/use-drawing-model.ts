@@ -73,6 +73,7 @@ export function useDrawingModel(shown: Shown) {
   }, [change, routing, moving, makers]);
 
   const chosen = useMemo(() => chosenHoles(routing, selection), [routing, selection]);
+  const only = chosen.length === 1 ? chosen[0] : undefined;
   const grips = gripsShown(shown, chosen, [...labels.numbers.values()]);
   const targets: Targets = {
     holes,
@@ -81,7 +82,7 @@ export function useDrawingModel(shown: Shown) {
     findings,
     findingPlaces: labels.findings,
     teeSet: shown.teeSet,
-    selected: selection.hole,
+    selected: only,
     ...(grips ? { grips } : {}),
   };
   const stillHoles = makers.stillHoles(holes.filter((hole) => !isMoving(hole)));
@@ -100,7 +101,7 @@ export function useDrawingModel(shown: Shown) {
     movingHoles: holes.filter(isMoving),
     stillWalks: makers.stillWalks(walks.filter((walk) => !walkMoves(walk))),
     movingWalks: walks.filter(walkMoves),
-    selectedHole: holes.find(({ id }) => id === selection.hole),
+    selectedHole: holes.find(({ id }) => id === only),
   };
 }
 

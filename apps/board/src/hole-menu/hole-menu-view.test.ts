@@ -27,7 +27,7 @@ const editOf = (entry: MenuEntry) => ('act' in entry && entry.act.do === 'edit' 
 test('the menu is named after what is picked out', () => {
   expect(menuOf(['h1']).title).toBe('hole 1');
   expect(menuOf(['h1', 'h2']).title).toBe('holes 1 and 2');
-  expect(menuOf(['s1', 'h1', 'h2']).title).toBe('holes spare 1, 1 and 2');
+  expect(menuOf(['s1', 'h1', 'h2']).title).toBe('holes 1, 2 and spare 1');
   expect(menuOf([]).title).toBeUndefined();
 });
 

@@ -1,5 +1,6 @@
 import { type HoleId, holeOf } from '@loopwright/model';
 import { holeWords } from '../reading/names.ts';
+import { holesInOrder } from '../tools/chosen-holes.ts';
 import type { MenuPart } from './menu-entry.ts';
 import { type MenuSource, oneHoleMenu } from './one-hole-menu.ts';
 import { severalHolesMenu } from './several-holes-menu.ts';
@@ -27,6 +28,8 @@ export function holesWords(
   const [only] = chosen;
   if (only === undefined) return 'nothing';
   if (chosen.length === 1) return holeWords(routing, names, only);
-  const numbers = chosen.map(names.number);
+  const numbers = holesInOrder(routing)
+    .filter((hole) => chosen.includes(hole))
+    .map(names.number);
   return `holes ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
 }

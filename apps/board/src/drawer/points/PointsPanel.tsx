@@ -2,9 +2,8 @@ import { holeOf } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { DrawerProps } from '../../board/parts.ts';
 import { Fold } from '../../style/Fold.tsx';
-import { WideTable } from '../../style/WideTable.tsx';
 import { HoleDecisions } from './HoleDecisions.tsx';
-import { PointRowView } from './PointRowView.tsx';
+import { PointsTable } from './PointsTable.tsx';
 import { type HolePoints, toHolePoints } from './points-view.ts';
 
 /** Every hole and every point of it as a table: the keyboard and screen-reader equal of the drawing. */
@@ -51,32 +50,14 @@ function HoleTable({ routing, edit, points }: DrawerProps & { readonly points: H
   const hole = holeOf(routing, points.hole);
   return (
     <>
-      <WideTable label={`Points of ${points.title}`}>
-        <table className="table points" aria-label={`Points of ${points.title}`}>
-          <thead>
-            <tr>
-              <th scope="col" className="table__words">
-                point
-              </th>
-              <th scope="col">east, m</th>
-              <th scope="col">north, m</th>
-              <th scope="col">pinned</th>
-            </tr>
-          </thead>
-          <tbody>
-            {points.points.map((point) => (
-              <PointRowView
-                key={point.part}
-                routing={routing.id}
-                hole={points.hole}
-                point={point}
-                locked={routing.locked}
-                edit={edit}
-              />
-            ))}
-          </tbody>
-        </table>
-      </WideTable>
+      <PointsTable
+        routing={routing.id}
+        hole={points.hole}
+        title={points.title}
+        points={points.points}
+        locked={routing.locked}
+        edit={edit}
+      />
       {hole && (
         <HoleDecisions routing={routing.id} hole={hole} number={points.number} locked={routing.locked} edit={edit} />
       )}

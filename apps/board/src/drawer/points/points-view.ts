@@ -54,7 +54,7 @@ export function toHolePoints(
         title: seat === 'loop' ? `Hole ${number}${hole.name ? `, ${hole.name}` : ''}` : `Spare: ${number}`,
         summary: summaryOf(figures, units),
         seat,
-        points: pointsOf(hole, figures, plan, number),
+        points: toPointRows(hole, figures, plan, number),
       },
     ];
   });
@@ -66,7 +66,13 @@ function summaryOf(figures: HoleFigures | undefined, units: LengthUnit): string 
   return `par ${figures.par.men}, ${lengthWords(tee.measuredLength, units)}, ${compassWord(figures.bearing)}`;
 }
 
-function pointsOf(hole: Hole, figures: HoleFigures | undefined, plan: Plan, number: string): readonly PointRow[] {
+/** Every point of one hole in order of play: its tees, placed or proposed, its turn points and its green. */
+export function toPointRows(
+  hole: Hole,
+  figures: HoleFigures | undefined,
+  plan: Plan,
+  number: string,
+): readonly PointRow[] {
   const row = (part: PartId, at: { x: number; y: number } | undefined, proposed: boolean, nth = ''): PointRow[] => {
     if (!at) return [];
     const what = `${partWords(plan.teeSets, number, part)}${nth}`;

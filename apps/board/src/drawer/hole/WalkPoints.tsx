@@ -1,0 +1,97 @@
+import type { NamedEdit } from '@loopwright/document';
+import { type SitePoint, toMillimetre } from '@loopwright/model';
+import { Button } from 'react-aria-components';
+import type { DrawerProps } from '../../board/parts.ts';
+import { parseTypedCoordinate } from '../../reading/typed-figure.ts';
+import type { SectionProps } from './hole-sheet.ts';
+import { TypedField } from './TypedField.tsx';
+import type { TypedAnswer } from './typed-answer.ts';
+
+/** The points the walk to the next tee goes by. */
+export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<DrawerProps, 'take'>) {
+  const { waypoints } = hole;
+  const ledBy = (points: readonly SitePoint[]): NamedEdit => ({
+    edit: 'set waypoints',
+    routing: routing.id,
+    hole: hole.id,
+    waypoints: points,
+  });
+  const moved = (index: number, axis: 'x' | 'y', typed: string): TypedAnswer => {
+    const [at, read] = [waypoints[index], parseTypedCoordinate(typed)];
+    if (read.kind === 'wrong' || !at) return read.kind === 'wrong' ? read : { kind: 'same' };
+    const to = toMillimetre(read.value);
+    if (Math.abs(to - at[axis]) < 0.05) return { kind: 'same' };
+    return { kind: 'edit', edit: ledBy(waypoints.with(index, { ...at, [axis]: to })) };
+  };
+  return (
+    <>
+      {waypoints.length === 0 ? (
+        <p className="small soft">Straight from the green to the next tee.</p>
+      ) : (
+        <ol className="hole-walk">
+          {waypoints.map((at, index) => (
+            <li key={`${at.x} ${at.y}`} className="hole-walk__point">
+              <Coordinate
+                axis="x"
+                at={at}
+                name={`point ${index + 1}`}
+                locked={routing.locked}
+                edit={edit}
+                moved={(typed) => moved(index, 'x', typed)}
+              />
+              <Coordinate
+                axis="y"
+                at={at}
+                name={`point ${index + 1}`}
+                locked={routing.locked}
+                edit={edit}
+                moved={(typed) => moved(index, 'y', typed)}
+              />
+              <Button
+                className="button button--small"
+                isDisabled={routing.locked}
+                aria-label={`Take point ${index + 1} of the walk out`}
+                onPress={() => edit(ledBy(waypoints.toSpliced(index, 1)))}
+              >
+                Take out
+              </Button>
+            </li>
+          ))}
+        </ol>
+      )}
+      <div className="row">
+        <Button className="button button--small" isDisabled={routing.locked} onPress={() => take('waypoints')}>
+          Lead it by points
+        </Button>
+        {waypoints.length > 0 && (
+          <Button className="button button--small" isDisabled={routing.locked} onPress={() => edit(ledBy([]))}>
+            Straight again
+          </Button>
+        )}
+      </div>
+    </>
+  );
+}
+
+interface CoordinateProps {
+  readonly axis: 'x' | 'y';
+  readonly at: SitePoint;
+  readonly name: string;
+  readonly locked: boolean;
+  readonly edit: SectionProps['edit'];
+  readonly moved: (typed: string) => TypedAnswer;
+}
+
+function Coordinate({ axis, at, name, locked, edit, moved }: CoordinateProps) {
+  const way = axis === 'x' ? 'east' : 'north';
+  return (
+    <TypedField
+      label={`${name} of the walk, metres ${way}`}
+      shown={at[axis].toFixed(1)}
+      unit={`m ${way}`}
+      disabled={locked}
+      answer={moved}
+      edit={edit}
+    />
+  );
+}
