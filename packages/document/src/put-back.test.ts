@@ -186,9 +186,9 @@ test('undoing a step whose hole somebody else has removed says so, and the hole 
   expect(green(grace)).toEqual({ x: 1, y: 1 });
 });
 
-test('a hole I drew and another moved: undo takes mine back, and theirs stays in the tray', () => {
+test('a hole I drew and another has worked on since stays whole when I undo its drawing', () => {
   const { ada, grace, meet } = twoPages();
-  const green1 = { centre: { x: 0, y: 300 }, length: 30, width: 20, bearing: 0 };
+  ada.edit({ edit: 'move hole', routing: 'a', hole: 'h2', by: { x: 1, y: 0 } });
   ada.edit({
     edit: 'draw hole',
     routing: 'a',
@@ -196,15 +196,38 @@ test('a hole I drew and another moved: undo takes mine back, and theirs stays in
     seat: { loop: 'out', after: 'h1' },
     tees: { back: { x: 0, y: 0 } },
     turnPoints: [],
-    green: green1,
+    green: { centre: { x: 0, y: 300 }, length: 30, width: 20, bearing: 0 },
   });
   meet();
   grace.edit(moveGreen(77, 'new'));
   meet();
-  expect(ada.undo()).toMatchObject({ kind: 'undone', overtaken: 1 });
+  const before = ada.read();
+  expect(ada.undo()).toMatchObject({ kind: 'undone', overtaken: 4 });
+  expect(ada.read()).toBe(before);
+  expect(ada.undo()).toMatchObject({ kind: 'undone', overtaken: 0 });
+});
+
+test('a routing I copied and another works in does not go from under their hands, whatever I undo', () => {
+  const { ada, grace, meet } = twoPages();
+  ada.edit({ edit: 'copy routing', routing: 'a', as: 'b', name: 'B' });
   meet();
-  expect(grace.read().routings[0]?.spare).toContain('new');
-  expect(green(grace, 'new')).toEqual({ x: 77, y: 1 });
+  grace.edit({
+    edit: 'draw hole',
+    routing: 'b',
+    hole: 'new',
+    seat: 'spare',
+    tees: { back: { x: 0, y: 0 } },
+    turnPoints: [],
+  });
+  meet();
+  const before = ada.read();
+  ada.putBack(1);
+  expect(ada.read()).toBe(before);
+  ada.undo();
+  grace.undo();
+  meet();
+  ada.undo();
+  expect(ada.read()).toEqual(twoLoops());
 });
 
 test('whatever two people do, undo and put back in whatever order, what the other set last is never taken back', () => {

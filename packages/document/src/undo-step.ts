@@ -1,15 +1,8 @@
-import type { HoleId } from '@loopwright/model';
-import { parseSeat } from '@loopwright/model';
+import { type HoleId, parseSeat } from '@loopwright/model';
 import { type Cells, valueAt, type Write } from './cells.ts';
 import type { DoneStep } from './contract.ts';
 import { isSameValue } from './plain-value.ts';
-
-/** One key as an edit found it and left it. */
-interface KeyChange {
-  readonly at: Omit<Write, 'value'>;
-  readonly before: unknown;
-  readonly after: unknown;
-}
+import { type KeyChange, takenUpBy } from './taken-up.ts';
 
 /** One undo step: what was done, and the keys it changed. */
 export interface Step extends DoneStep {
@@ -21,9 +14,14 @@ export function changesOf(writes: readonly Write[], before: Cells): readonly Key
   return writes.map(({ value, ...at }) => ({ at, before: valueAt(before, at), after: value }));
 }
 
-/** The writes that take a step back where it still stands, the step the other way round, and what others changed since. */
+/**
+ * The writes that take a step back where it still stands, the step the other way round, and what others changed since.
+ * What the step made and others have worked on since stands whole: half a hole, or a routing gone from under somebody's
+ * hands, is nobody's.
+ */
 export function back(step: Step, cells: Cells) {
-  const isMine = ({ at, after }: KeyChange) => isSameValue(valueAt(cells, at), after);
+  const takenUp = takenUpBy(step, cells);
+  const isMine = ({ at, after }: KeyChange) => isSameValue(valueAt(cells, at), after) && !takenUp(at);
   const mine = step.changes.filter(isMine);
   const theirs = step.changes.filter((change) => !isMine(change)).map(({ at }) => at);
   return {

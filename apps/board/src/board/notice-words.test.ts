@@ -16,3 +16,11 @@ test('what somebody else has changed meanwhile is said to stay', () => {
 test('nothing left to put back is said', () => {
   expect(noticeWords({ kind: 'put back', result: { kind: 'nothing' } }, step)).toMatch(/^None of those steps/);
 });
+
+test('an undo on a hole that somebody took away meanwhile says that nobody sees it', () => {
+  const edit = { edit: 'reverse hole', routing: 'a', hole: 'h1' } as const;
+  const result = { kind: 'undone', step: edit, overtaken: 0, gone: ['h1'] } as const;
+  expect(noticeWords({ kind: 'stepped', result }, step)).toMatch(
+    /^Undid: move of green 6\. That hole is not on the plan/,
+  );
+});
