@@ -106,7 +106,7 @@ function wrongAtTheEnd({ peers, server }: Scene): readonly string[] {
       return kind === 'saved' ? [] : [`${name} is ${kind} at the end`];
     }),
     ...differing(plans).map((name) => `${name} has another plan than the server`),
-    ...[...plans].flatMap(([name, plan]) => lostOrDoubled(plan, HOLES).map((what) => `${name}: ${what}`)),
+    ...[...plans].flatMap(([name, plan]) => lostOrDoubled(plan, 'a', HOLES).map((what) => `${name}: ${what}`)),
     ...peers.flatMap((peer) => {
       const closed = peer.closed();
       if (closed === undefined) return [];

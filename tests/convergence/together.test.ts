@@ -1,8 +1,8 @@
 import { parseNamedEdit } from '@loopwright/document';
-import { holeOf, type Plan, seededRandom } from '@loopwright/model';
-import { openAuthorship, openNetwork, openPeer, type Peer } from '@loopwright/testkit';
+import { holeOf, type Plan } from '@loopwright/model';
+import type { Peer } from '@loopwright/testkit';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { openSimulatedServer } from './simulated-server.ts';
+import { openBoard } from './open-board.ts';
 
 beforeEach(() => {
   vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'Date'] });
@@ -12,25 +12,6 @@ afterEach(() => {
 });
 
 const advance = (milliseconds: number) => vi.advanceTimersByTimeAsync(milliseconds);
-
-/** People on one board whose lines and store take their time. */
-function openBoard(seed: number, memberships: readonly string[]) {
-  const random = seededRandom(seed);
-  const server = openSimulatedServer(random);
-  const network = openNetwork({ random, accept: server.accept });
-  const authorship = openAuthorship();
-  const peers = memberships.map((membership, index) =>
-    openPeer({ name: `p${index}`, membership, client: 100 + index, network, random, authorship }),
-  );
-  const close = () => {
-    for (const { connection, plan } of peers) {
-      connection.close();
-      plan.close();
-    }
-    server.close();
-  };
-  return { server, network, peers, close };
-}
 
 const greenX = (plan: Plan): number | undefined => {
   const [routing] = plan.routings;

@@ -25,9 +25,9 @@ function moved(
   before: Plan,
   after: Plan,
 ): readonly { readonly hole: string; readonly from: string; readonly to: string }[] {
-  const now = greens(after);
-  return [...greens(before)].flatMap(([hole, from]) => {
-    const to = now.get(hole) ?? '';
+  const [was, is] = [greens(before), greens(after)];
+  return [...new Set([...was.keys(), ...is.keys()])].flatMap((hole) => {
+    const [from, to] = [was.get(hole) ?? '', is.get(hole) ?? ''];
     return from === to ? [] : [{ hole, from, to }];
   });
 }
@@ -44,7 +44,9 @@ export function openAuthorship(): Authorship {
   return {
     wrote,
     takenBack(author, before, after) {
-      const others = moved(before, after).filter(({ hole, from }) => !authors.get(`${hole} ${from}`)?.has(author));
+      const others = moved(before, after).filter(
+        ({ hole, from }) => from !== '' && !authors.get(`${hole} ${from}`)?.has(author),
+      );
       wrote(author, before, after);
       return others.map(({ hole }) => hole);
     },

@@ -5,5 +5,6 @@ export type { Link, Network, NetworkParts, ServerEnd, ServerMember } from './net
 export { openNetwork } from './network.ts';
 export type { Peer, PeerParts } from './peer.ts';
 export { openPeer } from './peer.ts';
-export { pick, randomEdit } from './random-edit.ts';
+export { randomEdit } from './random-edit.ts';
+export { pick } from './random-pick.ts';
 export { ROGUE_GREETING, rogueFrame } from './rogue.ts';

@@ -1,16 +1,23 @@
-import { canonicalJson, type HoleId, type Plan } from '@loopwright/model';
+import { canonicalJson, type HoleId, type Plan, type RoutingId } from '@loopwright/model';
 
-/** Where each hole of a routing sits, as the round and the tray list it. */
-function listedHoles(plan: Plan): readonly HoleId[] {
-  return plan.routings.flatMap(({ loops, spare }) => [...loops.flatMap(({ holes }) => holes), ...spare]);
-}
-
-/** What is wrong with the holes of a plan: nothing when each of those expected is listed exactly once. */
-export function lostOrDoubled(plan: Plan, expected: readonly HoleId[]): readonly string[] {
-  const listed = listedHoles(plan);
-  return expected.flatMap((id) => {
-    const times = listed.filter((other) => other === id).length;
-    return times === 1 ? [] : [`hole ${id} is listed ${times} times`];
+/**
+ * What is wrong with the holes of a plan: nothing when in every routing each hole that was not removed is listed exactly
+ * once, in one loop or in the tray, and the first routing still knows every hole it began with.
+ *
+ * @param first  the routing that was there at the beginning; nothing is expected of it once it was removed
+ */
+export function lostOrDoubled(plan: Plan, first: RoutingId, expected: readonly HoleId[]): readonly string[] {
+  return plan.routings.flatMap(({ id: routing, loops, spare, holes }) => {
+    const listed = [...loops.flatMap((loop) => loop.holes), ...spare];
+    const known = new Set(holes.map(({ id }) => id));
+    return [
+      ...holes.flatMap(({ id, seat }) => {
+        const times = listed.filter((other) => other === id).length;
+        return times === (seat.in === 'removed' ? 0 : 1) ? [] : [`hole ${routing}/${id} is listed ${times} times`];
+      }),
+      ...listed.flatMap((id) => (known.has(id) ? [] : [`hole ${routing}/${id} is listed and not there`])),
+      ...(routing === first ? expected.filter((id) => !known.has(id)).map((id) => `hole ${id} is lost`) : []),
+    ];
   });
 }
 

@@ -3,6 +3,7 @@ import { connect } from '@loopwright/document/client';
 import type { Authorship } from './authorship.ts';
 import type { Network } from './network.ts';
 import { randomEdit } from './random-edit.ts';
+import { pick } from './random-pick.ts';
 
 /** One open page: the real plan and the real connection, over the simulated network. */
 export interface Peer {
@@ -67,6 +68,7 @@ export function openPeer({ name, membership, client, network, random, authorship
       const chance = random();
       if (chance < 0.18) return step(plan.undo);
       if (chance < 0.26) return step(plan.redo);
+      if (chance < 0.29) return step(() => plan.putBack(pick(plan.done(), random)?.number ?? 0));
       return edit();
     },
     closed: () => closed,

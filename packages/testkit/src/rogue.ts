@@ -1,6 +1,6 @@
 import { encodeFrame } from '@loopwright/protocol';
 import * as encoding from 'lib0/encoding';
-import { pick } from './random-edit.ts';
+import { pick } from './random-pick.ts';
 
 type Random = () => number;
 
