@@ -30,8 +30,10 @@ export function openBench(parts: BenchParts): Bench {
     if (!now) throw new Error('openBench: a board without a routing has no instruments');
     return now;
   };
+  let isShowing = false;
   return {
     plan: () => frame().plan,
+    written: session.writtenPlan.get,
     routing: () => frame().routing,
     analysis: () => frame().analysis,
     reading: parts.reading.get,
@@ -40,8 +42,15 @@ export function openBench(parts: BenchParts): Bench {
     scale: () => viewpoint.view.get().scale,
     freshId: (letter) => makeId(letter, parts.random),
     snap: parts.snap,
-    show: session.drag,
-    write: session.drop,
+    show: (edit) => {
+      // Nothing in the hand is said once: a pointer that only looks for a place must not cost a picture of the plan.
+      if (edit || isShowing) session.drag(edit);
+      isShowing = edit !== undefined;
+    },
+    write: () => {
+      isShowing = false;
+      return session.drop();
+    },
     edit: session.edit,
     select: session.select,
     say: session.say,

@@ -25,6 +25,7 @@ export function openFakeBench(parts: FakeBenchParts = {}) {
   let ids = 100; // unlike any id of the plan
   const bench: Bench = {
     plan: () => parts.plan ?? PLAN,
+    written: () => parts.plan ?? PLAN,
     routing: () => parts.routing ?? ROUTING,
     analysis: () => ANALYSIS,
     reading: () => parts.reading ?? { units: 'metres', teeSet: 'back' },
