@@ -37,6 +37,11 @@ export interface BlobAnswer {
   readonly hash: string;
 }
 
+/** GET /api/boards/:board/blobs/:hash/held: asked before a large image is sent again. */
+export interface HeldAnswer {
+  readonly held: boolean;
+}
+
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -81,4 +86,9 @@ export function parseBlobAnswer(body: unknown): BlobAnswer | undefined {
   if (!isObject(body)) return undefined;
   const { hash } = body;
   return isWords(hash, 64) && /^[0-9a-f]{64}$/.test(hash) ? { hash } : undefined;
+}
+
+/** Whether an untrusted answer says that the board holds an image already. */
+export function saysHeld(body: unknown): boolean {
+  return isObject(body) && body.held === true;
 }

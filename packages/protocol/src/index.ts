@@ -8,6 +8,7 @@ export type {
   CreateBoardRequest,
   EnterAnswer,
   EnterRequest,
+  HeldAnswer,
   Role,
 } from './http-api.ts';
 export {
@@ -16,6 +17,7 @@ export {
   parseCreateBoardAnswer,
   parseEnter,
   parseEnterAnswer,
+  saysHeld,
 } from './http-api.ts';
 export type { ErrorAnswer, HttpError, HttpErrorCode } from './http-errors.ts';
 export { errorAnswer, HTTP_ERRORS } from './http-errors.ts';

@@ -1,5 +1,7 @@
 import type { HoleId, PartId } from '@loopwright/model';
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { DayStartButton } from '../day-start/DayStartButton.tsx';
+import { useDayStart } from '../day-start/use-day-start.ts';
 import { Drawer } from '../drawer/Drawer.tsx';
 import { Drawing } from '../drawing/Drawing.tsx';
 import type { BlobAddress } from '../drawing/images/ImagesLayer.tsx';
@@ -36,11 +38,13 @@ interface BoardScreenProps {
   readonly me: Me;
   readonly inviteLink: string;
   readonly blobAddress: BlobAddress;
+  /** Tells boards, and memberships of one, apart on this machine. */
+  readonly dayKey: string;
   readonly imports: ImageImports | undefined;
 }
 
 /** The board: head, round, drawing, ground line and drawer, joined by what the session says. */
-export function BoardScreen({ session, frame, me, inviteLink, blobAddress, imports }: BoardScreenProps) {
+export function BoardScreen({ session, frame, me, inviteLink, blobAddress, imports, dayKey }: BoardScreenProps) {
   const viewpoint = useMemo(openViewpoint, []);
   const roster = useWatched(session.roster);
   const selection = useWatched(session.selection);
@@ -63,6 +67,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
   );
   const { table, take, isHolding } = useDrawingTable({ session, viewpoint, reading, me });
   const holes = useHoleHands(session, take);
+  const day = useDayStart(session, dayKey, frame);
   const beforeHeld = useBoardKeys({
     session,
     viewpoint,
@@ -70,6 +75,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
     askAboutPin,
     onKeys: openKeys,
     onFindings: () => setFindingsShown((shown) => !shown),
+    onDayStart: day.toggle,
     instruments: table?.keys,
     holes,
   });
@@ -81,7 +87,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
     [session, viewpoint, holes],
   );
   useFirstFit(viewpoint, frame);
-  useSurroundings(imports, viewpoint, goTo);
+  useSurroundings(imports, viewpoint, session);
 
   const before = beforeHeld ? stateBefore(frame) : undefined;
   const shown = before ?? frame;
@@ -109,6 +115,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         findingsShown={findingsShown}
         viewpoint={viewpoint}
         blobAddress={blobAddress}
+        dayStart={day.picture}
         spoken={spoken}
         banner={before && 'Before the change'}
         select={holes.select}
@@ -128,6 +135,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
         <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
         {imports && <ImportStrip imports={imports} />}
+        <DayStartButton since={day.since} isShown={day.isShown} toggle={day.toggle} legend={day.legend} />
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>
       <GroundLine />

@@ -1,4 +1,4 @@
-import { HTTP_ERRORS, parseBlobAnswer } from '@loopwright/protocol';
+import { HTTP_ERRORS, parseBlobAnswer, saysHeld } from '@loopwright/protocol';
 import { wordsOf } from '../live/board-api.ts';
 import type { ReadyPicture } from './reader/contract.ts';
 
@@ -23,16 +23,17 @@ const NOT_UNDERSTOOD = 'The server answered something this page does not underst
 /** Sends a picture to the board, unless the board has it already. */
 export async function sendPicture(sending: Sending): Promise<Sent> {
   const { picture, address, signal } = sending;
-  if (picture.hash !== undefined && (await isThere(address + picture.hash, signal)))
+  if (picture.hash !== undefined && (await isHeld(address, picture.hash, signal)))
     return { kind: 'kept', hash: picture.hash };
   return signal.aborted ? undefined : post(sending);
 }
 
-async function isThere(address: string, signal: AbortSignal): Promise<boolean> {
-  return fetch(address, { method: 'HEAD', credentials: 'same-origin', signal }).then(
-    ({ ok }) => ok,
-    () => false, // no answer: sending it says why
-  );
+async function isHeld(address: string, hash: string, signal: AbortSignal): Promise<boolean> {
+  try {
+    return saysHeld(await (await fetch(`${address}${hash}/held`, { credentials: 'same-origin', signal })).json());
+  } catch {
+    return false; // no answer: sending it says why
+  }
 }
 
 /** By the older kind of request: it alone tells how much is gone. */

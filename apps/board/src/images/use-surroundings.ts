@@ -1,19 +1,24 @@
 import { boundsOf } from '@loopwright/geometry';
 import { useEffect } from 'react';
-import type { GoTo } from '../board/parts.ts';
 import { toSite } from '../drawing/site-transform.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
+import type { BoardSession } from '../live/board-session.ts';
 import type { ImageImports } from './image-imports.ts';
 
 /** Tells the imports what of the ground is in view: a further picture is laid there. */
-export function useSurroundings(imports: ImageImports | undefined, viewpoint: Viewpoint, goTo: GoTo): void {
+export function useSurroundings(
+  imports: ImageImports | undefined,
+  viewpoint: Viewpoint,
+  session: Pick<BoardSession, 'frame' | 'writtenPlan'>,
+): void {
   useEffect(() => {
     imports?.attach({
       inView: () => {
         const [view, { width, height }] = [viewpoint.view.get(), viewpoint.size.get()];
         return boundsOf([toSite(view, { x: 0, y: 0 }), toSite(view, { x: width, y: height })]);
       },
-      showAll: () => goTo({ kind: 'all' }),
+      // What was just written is on the frame only with the next picture.
+      showAll: () => viewpoint.fit(session.writtenPlan.get(), session.frame.get()?.routing),
     });
-  }, [imports, viewpoint, goTo]);
+  }, [imports, viewpoint, session]);
 }

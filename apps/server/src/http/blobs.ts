@@ -1,7 +1,7 @@
 import { Readable } from 'node:stream';
 import { type ImageFault, imageFaultSentence } from '@loopwright/formats/image';
 import { isId } from '@loopwright/model';
-import type { BlobAnswer, HttpErrorCode } from '@loopwright/protocol';
+import type { BlobAnswer, HeldAnswer, HttpErrorCode } from '@loopwright/protocol';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { heldTokens } from '../access/cookies.ts';
 import { rightsOf } from '../access/rights.ts';
@@ -55,19 +55,26 @@ export function blobEndpoints(app: FastifyInstance, ports: ServerPorts): void {
     },
   );
 
-  const found = async (request: FastifyRequest<{ Params: { board: string; hash: string } }>, reply: FastifyReply) => {
+  type Named = { Params: { board: string; hash: string } };
+  const find = async (board: string, hash: string) =>
+    isBlobHash(hash) && (await store.hasBlob(board, hash)) ? blobs.get(hash) : undefined;
+
+  app.get<Named>('/api/boards/:board/blobs/:hash', { exposeHeadRoute: false }, async (request, reply) => {
     const { board, hash } = request.params;
     if ((await rightsAt(ports, board, request)) === undefined) return refuse(reply, 'not-entered');
-    const blob = isBlobHash(hash) && (await store.hasBlob(board, hash)) ? await blobs.get(hash) : undefined;
+    const blob = await find(board, hash);
     if (!blob) return refuse(reply, 'not-found');
-    reply
+    return reply
       .header('content-type', blob.type)
       .header('content-length', blob.size)
-      .header('cache-control', 'private, max-age=31536000, immutable');
-    return reply.send(request.method === 'HEAD' ? undefined : blob.read());
-  };
-  const address = '/api/boards/:board/blobs/:hash';
-  app.get(address, { exposeHeadRoute: false }, found);
-  // Whether the board holds an image already: asked before a large one is sent again.
-  app.head(address, found);
+      .header('cache-control', 'private, max-age=31536000, immutable')
+      .send(blob.read());
+  });
+
+  app.get<Named>('/api/boards/:board/blobs/:hash/held', async (request, reply) => {
+    const { board, hash } = request.params;
+    if ((await rightsAt(ports, board, request)) === undefined) return refuse(reply, 'not-entered');
+    const answer: HeldAnswer = { held: (await find(board, hash)) !== undefined };
+    return reply.header('cache-control', 'no-store').send(answer);
+  });
 }
