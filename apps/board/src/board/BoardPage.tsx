@@ -119,6 +119,7 @@ function Inside({ live, answer, incoming }: OpenBoardProps & { readonly live: Li
         me={me}
         inviteLink={window.location.href}
         blobAddress={blobAddress}
+        dayKey={`${answer.board} ${answer.membership}`}
         imports={imports}
       />
     );

@@ -20,6 +20,8 @@ export interface KeyHand {
   readonly askAboutPin: (hole: HoleId, parts: readonly PartId[], further?: readonly HeldParts[]) => void;
   readonly onKeys: () => void;
   readonly onFindings: () => void;
+  /** Lays the start of the day under the drawing, or takes it away. */
+  readonly onDayStart: () => void;
   readonly holes: HoleHands;
   /** The keys of the instruments, once there are any. */
   readonly instruments: KeyWork | undefined;
@@ -43,6 +45,9 @@ export function actOnKey(meaning: KeyMeaning, hand: KeyHand): void {
       break;
     case 'findings':
       hand.onFindings();
+      break;
+    case 'day start':
+      hand.onDayStart();
       break;
     case 'zoom':
       viewpoint.zoom(meaning.factor);

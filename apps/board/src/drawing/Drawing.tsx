@@ -2,6 +2,7 @@ import type { NamedEdit, Person } from '@loopwright/document';
 import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
 import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import type { Change, Consequences, DoEdit, Reading, Select, Selection } from '../board/parts.ts';
+import type { DayPicture } from '../day-start/day-picture.ts';
 import type { DrawingTable } from '../instruments/drawing-table.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
@@ -34,6 +35,8 @@ export interface DrawingProps extends Consequences {
   readonly findingsShown: boolean;
   readonly viewpoint: Viewpoint;
   readonly blobAddress: BlobAddress;
+  /** Where things lay as the day began, while that is shown. */
+  readonly dayStart: DayPicture | undefined;
   /** What is picked out, in words, for those who listen. */
   readonly spoken: string;
   /** Says that another state than the present one is shown. */
@@ -127,6 +130,7 @@ export function Drawing(props: DrawingProps) {
           findingsShown={props.findingsShown}
           roster={props.roster}
           blobAddress={props.blobAddress}
+          dayStart={props.dayStart}
           instruments={table?.hand}
           isBareHand={instrument === undefined}
         />

@@ -1,5 +1,7 @@
 import type { Plan, SketchId } from '@loopwright/model';
 import { memo, useMemo } from 'react';
+import { DayStartShape } from '../day-start/DayStartShape.tsx';
+import type { DayPicture } from '../day-start/day-picture.ts';
 import { FeatureShape } from './FeatureShape.tsx';
 import type { FeatureView } from './feature-view.ts';
 import { Group, Layer } from './konva-shapes.ts';
@@ -17,6 +19,7 @@ interface GroundLayerProps {
   /** Those at rest. */
   readonly sketches: readonly SketchView[];
   readonly selectedSketch: SketchId | undefined;
+  readonly dayStart: DayPicture | undefined;
   readonly view: View;
 }
 
@@ -37,6 +40,7 @@ export const GroundLayer = memo(function GroundLayer(props: GroundLayerProps) {
       {site.bases.map((base) => (
         <BaseShape key={base.id} base={base} scale={scale} />
       ))}
+      {props.dayStart && <DayStartShape picture={props.dayStart} scale={scale} />}
       <SketchShapes sketches={props.sketches} scale={scale} selected={props.selectedSketch} />
       <Group>
         {names.map((name) => (

@@ -1,6 +1,7 @@
 import type { Person } from '@loopwright/document';
 import type { HoleId, Plan } from '@loopwright/model';
 import type { Reading, Selection } from '../board/parts.ts';
+import type { DayPicture } from '../day-start/day-picture.ts';
 import type { InstrumentHand } from '../instruments/instrument-hand.ts';
 import { useWatched } from '../live/use-watched.ts';
 import type { Grip } from '../tools/grip.ts';
@@ -23,6 +24,7 @@ interface PlanStageProps {
   readonly findingsShown: boolean;
   readonly roster: readonly Person[];
   readonly blobAddress: BlobAddress;
+  readonly dayStart: DayPicture | undefined;
   readonly instruments: InstrumentHand | undefined;
   /** No instrument is held: what can be taken hold of shows it. */
   readonly isBareHand: boolean;
@@ -46,6 +48,7 @@ export function PlanStage(props: PlanStageProps) {
         features={model.features}
         sketches={model.sketches.still}
         selectedSketch={sketch}
+        dayStart={props.dayStart}
         names={model.labels.names}
         view={view}
       />

@@ -19,6 +19,7 @@ export const KEYS = [
       { press: 'R', does: 'play the chosen hole the other way' },
       { press: 'hold B', does: 'see the plan as it was before the change' },
       { press: 'H', does: 'hide all findings, or show them' },
+      { press: 'G', does: 'show where things lay as the day began, or hide it' },
       { press: '+ and −', does: 'nearer, farther' },
       { press: '0', does: 'show the whole site' },
       { press: 'Escape', does: 'put a drag back without a trace' },

@@ -5,7 +5,18 @@ export type KeyMeaning =
   | { readonly do: 'choose hole' | 'choose further'; readonly step: 1 | -1 }
   | { readonly do: 'choose all' | 'take out' | 'menu' }
   | {
-      readonly do: 'choose part' | 'fit' | 'reverse' | 'before' | 'findings' | 'let go' | 'undo' | 'redo' | 'keys' | 'flip';
+      readonly do:
+        | 'choose part'
+        | 'fit'
+        | 'reverse'
+        | 'before'
+        | 'findings'
+        | 'let go'
+        | 'undo'
+        | 'redo'
+        | 'keys'
+        | 'flip'
+        | 'day start';
     };
 
 interface Pressed {
@@ -39,6 +50,7 @@ const PLAIN: Readonly<Record<string, KeyMeaning>> = {
   r: { do: 'reverse' },
   b: { do: 'before' },
   h: { do: 'findings' },
+  g: { do: 'day start' },
   v: { do: 'flip' },
   escape: { do: 'let go' },
   '?': { do: 'keys' },
