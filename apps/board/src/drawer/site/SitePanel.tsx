@@ -1,6 +1,12 @@
 import type { DrawerProps } from '../../board/parts.ts';
+import { SketchesSection } from './sketches/SketchesSection.tsx';
 
 /** What is known of the land. */
-export function SitePanel({ plan }: DrawerProps) {
-  return <h2>{plan.site.name}</h2>;
+export function SitePanel(props: DrawerProps) {
+  return (
+    <>
+      <h2>{props.plan.site.name}</h2>
+      <SketchesSection {...props} />
+    </>
+  );
 }
