@@ -1,6 +1,9 @@
 export { writeBoardFile } from './board/board-file.ts';
 export type { CourseFile, TakenCourse } from './course-file.ts';
 export { readCourseFile } from './course-file.ts';
+export type { CoordinateReading } from './features/coordinates.ts';
+export type { FeaturesFile, FeaturesOptions } from './features/read-features.ts';
+export { readFeatures } from './features/read-features.ts';
 export type { LonLat } from './geojson/element.ts';
 export { LARGEST_COURSE_FILE, tooLargeSentence } from './json-text.ts';
 export type { Note } from './note.ts';

@@ -6,10 +6,27 @@ export type JsonText =
   /** One sentence: what is wrong and what to do. */
   | { readonly kind: 'unreadable'; readonly why: string };
 
+/** What somebody may have meant to bring, for the sentences about what they brought instead. */
+export interface Wanted {
+  /** e.g. 'a board file or a GeoJSON course'. */
+  readonly file: string;
+  /** e.g. 'the course'. */
+  readonly exported: string;
+  /** What a file that is too large is cut to. */
+  readonly cutTo: string;
+}
+
+/** A whole course, to make a board of. */
+export const A_COURSE: Wanted = {
+  file: 'a board file or a GeoJSON course',
+  exported: 'the course',
+  cutTo: 'the course and its surroundings',
+};
+
 /** The sentence for a file that is too large, by its size in bytes: to be said before it is read. */
-export function tooLargeSentence(bytes: number): string {
+export function tooLargeSentence(bytes: number, { cutTo }: Wanted = A_COURSE): string {
   const megabytes = (size: number) => `${Math.round(size / 1_000_000)} MB`;
-  return `This file has ${megabytes(bytes)}, and ${megabytes(LARGEST_COURSE_FILE)} is the most that can be read: cut it to the course and its surroundings.`;
+  return `This file has ${megabytes(bytes)}, and ${megabytes(LARGEST_COURSE_FILE)} is the most that can be read: cut it to ${cutTo}.`;
 }
 
 /**
@@ -17,8 +34,8 @@ export function tooLargeSentence(bytes: number): string {
  *
  * Cost: one pass by the engine's own parser; a text that is too long is not looked at.
  */
-export function readJsonText(text: string): JsonText {
-  if (text.length > LARGEST_COURSE_FILE) return { kind: 'unreadable', why: tooLargeSentence(text.length) };
+export function readJsonText(text: string, wanted: Wanted = A_COURSE): JsonText {
+  if (text.length > LARGEST_COURSE_FILE) return { kind: 'unreadable', why: tooLargeSentence(text.length, wanted) };
   const start = text
     .slice(0, 2_000)
     .replace(/^\ufeff/, '')
@@ -28,10 +45,9 @@ export function readJsonText(text: string): JsonText {
   if (start.startsWith('<'))
     return {
       kind: 'unreadable',
-      why: 'This file holds XML or a web page, not JSON: export the course as GeoJSON and drop that.',
+      why: `This file holds XML or a web page, not JSON: export ${wanted.exported} as GeoJSON and drop that.`,
     };
-  if (!/^[[{]/.test(start))
-    return { kind: 'unreadable', why: 'This file is not JSON: drop a board file or a GeoJSON course.' };
+  if (!/^[[{]/.test(start)) return { kind: 'unreadable', why: `This file is not JSON: drop ${wanted.file}.` };
   try {
     const value: unknown = JSON.parse(text.replace(/^\ufeff/, ''));
     return { kind: 'value', value };

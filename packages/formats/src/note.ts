@@ -34,3 +34,8 @@ export function noteBook(first: readonly Note[] = []): NoteBook {
 export function counted(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
+
+/** 'area of rough' becomes 'areas of rough': the first word counts. */
+export function pluralOf(what: string): string {
+  return what.replace(/^\S+/, (word) => `${word}s`);
+}

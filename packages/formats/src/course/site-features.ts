@@ -18,26 +18,32 @@ export interface FeatureInHand {
   readonly element: Element;
   readonly kind: FeatureKind;
   readonly name?: string;
+  /** What else is known of it, instead of what its kind begins with. */
+  readonly more?: Partial<Pick<Feature, 'buffer' | 'authority' | 'note' | 'height'>>;
 }
 
 type ToSite = (position: LonLat) => SitePoint;
 
 /** Features of the site from mapped things: each part of an area and each piece of a line is one. */
 export function siteFeatures(things: readonly FeatureInHand[], toSite: ToSite, notes: NoteBook): readonly Feature[] {
-  const thinned = { count: 0, within: 0 };
+  const thinned = { count: 0, within: 0, cutOuts: 0 };
   const features: Feature[] = [];
   let tooMany = 0;
   let nothing = 0;
-  for (const { element, kind, name = element.tags.name } of things) {
+  for (const { element, kind, name = element.tags.name, more } of things) {
     for (const geometry of geometriesOf(element, toSite, thinned)) {
       if (geometry === undefined) nothing += 1;
       else if (features.length >= LIMITS.features) tooMany += 1;
-      else features.push(featureOf(features.length, kind, name, geometry));
+      else features.push({ ...featureOf(features.length, kind, name, geometry), ...more });
     }
   }
   if (thinned.count > 0)
     notes.add(
       `${counted(thinned.count, 'outline or line', 'outlines and lines')} of more than ${LIMITS.ringPoints} points drawn with fewer, at most ${thinned.within.toFixed(1)} m off.`,
+    );
+  if (thinned.cutOuts > 0)
+    notes.add(
+      `Left out, since an area takes ${LIMITS.ringsPerArea} outlines: ${counted(thinned.cutOuts, 'outline')} cut out of larger ones; that ground counts as covered.`,
     );
   if (nothing > 0) notes.add(`Left out for want of extent: ${counted(nothing, 'mapped thing')}.`);
   if (tooMany > 0) notes.add(`Left out, since a board takes ${LIMITS.features}: ${counted(tooMany, 'feature')}.`);
@@ -58,6 +64,8 @@ function featureOf(index: number, kind: FeatureKind, name: string | undefined, g
 interface Thinned {
   count: number;
   within: number;
+  /** Outlines cut out of an area beyond those it takes. */
+  cutOuts?: number;
 }
 
 function geometriesOf({ shape }: Element, toSite: ToSite, thinned: Thinned): readonly (FeatureGeometry | undefined)[] {
@@ -69,6 +77,7 @@ function geometriesOf({ shape }: Element, toSite: ToSite, thinned: Thinned): rea
       return polylineLength(points) > 0 ? { type: 'line', points } : undefined;
     });
   return shape.parts.map((rings) => {
+    thinned.cutOuts = (thinned.cutOuts ?? 0) + Math.max(0, rings.length - LIMITS.ringsPerArea);
     const [outer, ...cut] = rings.slice(0, LIMITS.ringsPerArea).map((ring) => ringOnSite(ring, toSite, thinned));
     return outer && { type: 'area', rings: [outer, ...cut.flatMap((ring) => (ring ? [ring] : []))] };
   });

@@ -1,7 +1,7 @@
 import type { FeatureKind } from '@loopwright/model';
 import type { Element, LonLat, Shape } from '../geojson/element.ts';
 import { kindOf } from '../geojson/kind-of.ts';
-import { counted, type NoteBook } from '../note.ts';
+import { counted, type NoteBook, pluralOf } from '../note.ts';
 
 /** The mapped things of a file by what they are to a course. */
 export interface SortedElements {
@@ -47,11 +47,6 @@ export function sortedElements(elements: readonly Element[], notes: NoteBook): S
   }
   for (const [what, count] of left) notes.add(`Left out: ${counted(count, what, pluralOf(what))}.`);
   return sorted;
-}
-
-/** 'area of rough' becomes 'areas of rough': the first word counts. */
-function pluralOf(what: string): string {
-  return what.replace(/^\S+/, (word) => `${word}s`);
 }
 
 /** Some exports draw outlines as closed lines. */

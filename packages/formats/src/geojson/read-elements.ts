@@ -1,4 +1,5 @@
-import { isFields, parseText } from '@loopwright/model';
+import { isFields, isList, parseText } from '@loopwright/model';
+import { A_COURSE, type Wanted } from '../json-text.ts';
 import { counted, type NoteBook } from '../note.ts';
 import type { Element, Shape, Tags } from './element.ts';
 import { MOST_VERTICES, type PositionCounts, readOutline, readPosition, readRun } from './positions.ts';
@@ -24,33 +25,33 @@ interface Reading {
 /**
  * The mapped things of a GeoJSON value: a FeatureCollection, one Feature, a bare geometry, or a bare list of any.
  *
- * Geometry collections are taken apart, each part with the tags of the whole. What has no usable geometry is counted in
- * a note.
+ * Geometry collections and several points in one are taken apart, each part with the tags of the whole. What has no
+ * usable geometry is counted in a note.
  *
  * Source: RFC 7946 (2016), sections 1.4, 2 and 3.
  */
-export function readElements(value: unknown, notes: NoteBook): ReadElements {
+export function readElements(value: unknown, notes: NoteBook, wanted: Wanted = A_COURSE): ReadElements {
   const listed = listOf(value);
   if (listed === undefined)
     return {
       kind: 'unreadable',
-      why: 'This JSON is neither a board file nor GeoJSON: drop a file that Loopwright exported, or a GeoJSON course.',
+      why: `This JSON is neither a board file nor GeoJSON: drop ${wanted.file}.`,
     };
   const { members, isBare } = listed;
   if (members.length > MOST_ELEMENTS)
     return {
       kind: 'unreadable',
-      why: `This file holds ${members.length} things, and ${MOST_ELEMENTS} are the most that can be read: cut it to the course and its surroundings.`,
+      why: `This file holds ${members.length} things, and ${MOST_ELEMENTS} are the most that can be read: cut it to ${wanted.cutTo}.`,
     };
   if (isBare) notes.add('The file is not a FeatureCollection; what it holds was read all the same.');
   const counts = { heights: 0, unreadable: 0, openRings: 0, vertices: 0 };
   const reading: Reading = { elements: [], counts, empty: 0, strange: 0 };
   for (const member of members) {
     readMember(member, reading);
-    if (counts.vertices > MOST_VERTICES)
+    if (counts.vertices > MOST_VERTICES || reading.elements.length > MOST_ELEMENTS)
       return {
         kind: 'unreadable',
-        why: `This file holds more than ${MOST_VERTICES} vertices: cut it to the course and its surroundings.`,
+        why: `This file holds more than ${MOST_VERTICES} vertices or ${MOST_ELEMENTS} things: cut it to ${wanted.cutTo}.`,
       };
   }
   tell(reading, notes);
@@ -95,6 +96,11 @@ function readGeometry(value: unknown, tags: Tags, reading: Reading, depth: numbe
     for (const part of value.geometries) readGeometry(part, tags, reading, depth + 1);
     return;
   }
+  if (isFields(value) && value.type === 'MultiPoint' && isList(value.coordinates, MOST_VERTICES)) {
+    if (value.coordinates.length === 0) reading.empty += 1;
+    for (const coordinates of value.coordinates) readGeometry({ type: 'Point', coordinates }, tags, reading, depth);
+    return;
+  }
   const shape = isFields(value) ? readShape(value.type, value.coordinates, reading.counts) : undefined;
   if (shape) reading.elements.push({ tags, shape });
   else reading.empty += 1;
@@ -102,8 +108,8 @@ function readGeometry(value: unknown, tags: Tags, reading: Reading, depth: numbe
 
 function readShape(type: unknown, coordinates: unknown, counts: PositionCounts): Shape | undefined {
   const list: readonly unknown[] = Array.isArray(coordinates) ? coordinates : [];
-  if (type === 'Point' || type === 'MultiPoint') {
-    const at = readPosition(type === 'Point' ? coordinates : list[0], counts);
+  if (type === 'Point') {
+    const at = readPosition(coordinates, counts);
     return at && { type: 'point', at };
   }
   if (type === 'LineString' || type === 'MultiLineString') {

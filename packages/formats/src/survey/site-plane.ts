@@ -73,6 +73,18 @@ export function lonLatOf(location: SiteLocation): ((point: SitePoint) => LonLat)
   return (point) => inverse(grid, location, point);
 }
 
+/**
+ * The way from longitude and latitude (WGS 84) to a site's plane, to the millimetre.
+ *
+ * @returns undefined when the site's EPSG code is not one of the UTM zones on WGS 84
+ */
+export function siteOf(location: SiteLocation): ((position: LonLat) => SitePoint) | undefined {
+  const zone = utmZoneOfEpsg(location.epsg);
+  if (!zone) return undefined;
+  const grid = gridOf(zone);
+  return (position) => pointToMillimetre(forward(grid, location, position));
+}
+
 function forward(grid: Grid, location: SiteLocation, { lon, lat }: LonLat): SitePoint {
   const [easting = 0, northing = 0] = grid.forward([lon, lat]);
   return {
