@@ -1,8 +1,8 @@
-import { distanceBetween } from '@loopwright/geometry';
-import { type SiteMark, type SitePoint, toMillimetre } from '@loopwright/model';
-import type { Finding, HoleFigures } from '../figures.ts';
+import { toMillimetre } from '@loopwright/model';
+import type { Finding } from '../figures.ts';
 import { onlyTier, roundFinding } from '../findings/round-finding.ts';
 import type { RoundContext } from '../round-context.ts';
+import { findPartNearest } from './mark-parts.ts';
 
 /**
  * Site marks that no hole in play has taken up: no green on a green site, no tee on a tee site, no landing area on
@@ -12,7 +12,7 @@ export function checkSiteMarks({ plan, order, figures, settings }: RoundContext)
   const holes = order.flatMap((id) => figures.get(id) ?? []);
   const tier = onlyTier('mark-taken-up', settings);
   return plan.site.marks.flatMap((mark) => {
-    const distances = holes.flatMap((hole) => partsFor(mark.kind, hole)).map((at) => distanceBetween(mark.at, at));
+    const distances = holes.flatMap((hole) => findPartNearest(mark, hole)?.distance ?? []);
     const measured = toMillimetre(Math.min(...distances));
     if (distances.length === 0 || measured <= tier.limit) return [];
     return [
@@ -29,10 +29,4 @@ export function checkSiteMarks({ plan, order, figures, settings }: RoundContext)
       }),
     ];
   });
-}
-
-function partsFor(kind: SiteMark['kind'], { tees, centreline }: HoleFigures): readonly SitePoint[] {
-  if (kind === 'green site') return centreline.slice(-1);
-  if (kind === 'tee site') return tees.map(({ at }) => at);
-  return tees.flatMap(({ landingAreas }) => landingAreas);
 }
