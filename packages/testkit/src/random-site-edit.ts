@@ -1,5 +1,13 @@
 import type { NamedEdit, OutlineOf } from '@loopwright/document';
-import { type Feature, makeId, type Plan, type Ring, type Site, type SitePoint } from '@loopwright/model';
+import {
+  type Feature,
+  type ImageLayer,
+  makeId,
+  type Plan,
+  type Ring,
+  type Site,
+  type SitePoint,
+} from '@loopwright/model';
 import { pick, type Random, somewhere } from './random-pick.ts';
 
 function triangle(random: Random): Ring {
@@ -40,6 +48,7 @@ function corner(site: Site, random: Random): { readonly outline: OutlineOf; read
 /** Something a person might do to the land, by chance: mostly moving corners. */
 export function randomSiteEdit(plan: Plan, random: Random): NamedEdit {
   const chance = random();
+  if (random() < 0.3) return randomThing(plan, random);
   const found = corner(plan.site, random);
   if (found && chance < 0.3)
     return { edit: 'move vertex', outline: found.outline, from: found.at, to: somewhere(random) };
@@ -76,4 +85,43 @@ function randomTeeSet(plan: Plan, random: Random): NamedEdit {
   if (chance < 0.6) return { edit: 'change tee set', teeSet: set.id, to: { name: `Set ${Math.floor(random() * 9)}` } };
   if (chance < 0.85) return { edit: 'order tee set', teeSet: set.id, after: other?.id ?? 'first' };
   return { edit: 'remove tee set', teeSet: set.id };
+}
+
+/** Something done to bases, site marks or images, or to the site as a whole. */
+function randomThing({ site }: Plan, random: Random): NamedEdit {
+  const chance = random();
+  const [base, mark] = [pick(site.bases, random), pick(site.marks, random)];
+  if (base && chance < 0.15) return { edit: 'change base', base: base.id, to: { apron: somewhere(random) } };
+  if (base && chance < 0.2) return { edit: 'remove base', base: base.id };
+  if (chance < 0.3) {
+    const added = { id: makeId('b', random), name: 'House', apron: somewhere(random), footprints: [triangle(random)] };
+    return { edit: 'add base', base: added };
+  }
+  if (mark && chance < 0.45) return { edit: 'change mark', mark: mark.id, to: { at: somewhere(random) } };
+  if (mark && chance < 0.5) return { edit: 'remove mark', mark: mark.id };
+  if (chance < 0.6) {
+    const added = { kind: 'green site', at: somewhere(random), verdict: 'natural' } as const;
+    return { edit: 'add mark', mark: { ...added, id: makeId('m', random) } };
+  }
+  if (chance < 0.66) return { edit: 'set units', units: random() < 0.5 ? 'yards' : 'metres' };
+  if (chance < 0.7) return { edit: 'name site', name: `Site ${Math.floor(random() * 9)} ${'😀'.repeat(10_000)}` };
+  return randomImage(site, random);
+}
+
+function randomImage({ images }: Site, random: Random): NamedEdit {
+  const chance = random();
+  const [image, other] = [pick(images, random), pick(images, random)];
+  if (!image || chance < 0.3) return { edit: 'add image', image: newImage(random) };
+  if (chance < 0.5) return { edit: 'change image', image: image.id, to: { opacity: Math.round(random() * 10) / 10 } };
+  if (chance < 0.75) return { edit: 'order image', image: image.id, after: other?.id ?? 'first' };
+  if (chance < 0.85) return { edit: 'remove image', image: image.id };
+  return { edit: 'replace image', image: image.id, blob: 'b'.repeat(64), widthPixels: 320, heightPixels: 200 };
+}
+
+function newImage(random: Random): ImageLayer {
+  const { x, y } = somewhere(random);
+  return {
+    ...{ id: makeId('i', random), blob: 'a'.repeat(64), widthPixels: 160, heightPixels: 100 },
+    ...{ placement: [0.5, 0, x, 0, -0.5, y], opacity: 1, name: 'aerial.png', scaledBy: 'two points' },
+  };
 }
