@@ -1,9 +1,11 @@
 import { holeOf } from '@loopwright/model';
+import { holesWords } from '../reading/holes-words.ts';
 import { holeWords, namesOf, partWords } from '../reading/names.ts';
 import { teeOf } from '../reading/tee-in-use.ts';
+import { chosenHoles } from '../tools/chosen-holes.ts';
 import type { Consequences, Reading, Selection } from './parts.ts';
 
-/** What is picked out, for those who listen: 'Hole 6, par 4, 327 yd. Green 6 chosen'. */
+/** What is picked out, for those who listen: 'hole 6, par 4, 327 yd. Green 6 chosen', 'holes 3, 4 and 7 chosen'. */
 export function spokenSelection(
   { plan, routing, analysis }: Consequences,
   selection: Selection,
@@ -12,12 +14,14 @@ export function spokenSelection(
   const { hole, part } = selection;
   if (hole === undefined || !holeOf(routing, hole)) return '';
   const names = namesOf(plan, routing, reading.units);
+  const chosen = chosenHoles(routing, selection);
+  if (chosen.length > 1) return `${holesWords({ routing, names }, chosen)} chosen`;
   const figures = analysis.holes.get(hole);
   const tee = teeOf(figures, reading.teeSet);
   const words = [holeWords(routing, names, hole)];
   if (figures?.missing) words.push(`no ${figures.missing} yet`);
   else if (figures) words.push(`par ${figures.par.men}`);
   if (tee) words.push(names.length(tee.measuredLength));
-  const chosen = part === undefined ? '' : `. ${partWords(plan.teeSets, names.number(hole), part)} chosen`;
-  return words.join(', ') + chosen;
+  const picked = part === undefined ? '' : `. ${partWords(plan.teeSets, names.number(hole), part)} chosen`;
+  return words.join(', ') + picked;
 }

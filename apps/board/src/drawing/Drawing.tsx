@@ -6,15 +6,18 @@ import type { DayPicture } from '../day-start/day-picture.ts';
 import type { DrawingTable } from '../instruments/drawing-table.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
+import { holesWords } from '../reading/holes-words.ts';
 import { namesOf } from '../reading/names.ts';
 import type { Hit } from '../tools/hit.ts';
 import type { HeldParts } from '../tools/tool.ts';
 import { type PointerHandParts, usePointerHand } from '../tools/use-pointer-hand.ts';
 import { type BadgeLine, toBadge } from './badge-view.ts';
+import { dragFigures } from './drag-figures.ts';
 import { FrameShown } from './FrameShown.tsx';
 import { Furniture } from './Furniture.tsx';
 import { InstrumentBadge } from './InstrumentBadge.tsx';
 import type { BlobAddress } from './images/ImagesLayer.tsx';
+import { MoreButton } from './MoreButton.tsx';
 import { PeoplePointers } from './PeoplePointers.tsx';
 import { PlanStage } from './PlanStage.tsx';
 import { PointerBadge } from './PointerBadge.tsx';
@@ -95,6 +98,7 @@ export function Drawing(props: DrawingProps) {
   }, [onHand, pointers]);
 
   const badge = useBadge(props);
+  const figures = useFigures(props);
   const instrument = useHeldName(table);
 
   return (
@@ -139,9 +143,18 @@ export function Drawing(props: DrawingProps) {
         {table && instrument ? (
           <InstrumentBadge hand={table.hand} lines={badge} size={size} />
         ) : (
-          <PointerBadge lines={badge} pointer={pointer} size={size} />
+          <PointerBadge figures={figures} lines={badge} pointer={pointer} size={size} />
         )}
       </div>
+      {model.moreAt && model.chosen.length > 0 && !props.mineInHand && !instrument && (
+        <MoreButton
+          at={model.moreAt}
+          view={view}
+          size={size}
+          words={holesWords({ routing, names: namesOf(props.plan, routing, reading.units) }, model.chosen)}
+          onMore={props.onMenu}
+        />
+      )}
       <Furniture scale={view.scale} units={reading.units} north={props.plan.site.north} />
       {props.banner && <p className="plan__banner">{props.banner}</p>}
       {props.children}
@@ -167,6 +180,17 @@ const ON_THE_DRAWING: ReadonlySet<NamedEdit['edit']> = new Set([
   'set waypoints',
   'draw hole',
 ]);
+
+const NO_FIGURES: readonly string[] = [];
+
+/** The figures that my drag in progress is changing. */
+function useFigures({ drags, mineInHand, plan, routing, analysis, reading }: DrawingProps): readonly string[] {
+  const mine = mineInHand ? drags.at(-1) : undefined;
+  return useMemo(
+    () => (mine ? dragFigures(mine, { plan, routing, analysis }, reading) : NO_FIGURES),
+    [mine, plan, routing, analysis, reading],
+  );
+}
 
 /** The worst gain and the worst loss of my drag in progress. */
 function useBadge(props: DrawingProps): readonly BadgeLine[] {

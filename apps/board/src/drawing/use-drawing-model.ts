@@ -74,7 +74,8 @@ export function useDrawingModel(shown: Shown) {
 
   const chosen = useMemo(() => chosenHoles(routing, selection), [routing, selection]);
   const only = chosen.length === 1 ? chosen[0] : undefined;
-  const grips = gripsShown(shown, chosen, [...labels.numbers.values()]);
+  const moreAt = besideNumber(labels.numbers.get(selection.hole ?? ''), scale);
+  const grips = gripsShown(shown, chosen, [...labels.numbers.values(), ...(moreAt ? [moreAt] : [])]);
   const targets: Targets = {
     holes,
     numbers: labels.numbers,
@@ -95,6 +96,7 @@ export function useDrawingModel(shown: Shown) {
     labels,
     targets,
     chosen,
+    moreAt,
     ghosts,
     stillHoles,
     stillNumbers,
@@ -113,6 +115,14 @@ function gripsShown(shown: Shown, chosen: readonly HoleId[], numbers: readonly S
   const [hole, figures] = id === undefined ? [] : [holeOf(routing, id), analysis.holes.get(id)];
   if (!hole || !figures || chosen.length > 1 || routing.locked) return undefined;
   return { hole: hole.id, grips: gripsOf({ hole, figures, walks: analysis.walks, teeSet, scale, numbers }) };
+}
+
+/** Pixels from the middle of a number to the button beside it. */
+const BESIDE = 27;
+
+/** Where the button of the menu stands. */
+function besideNumber(number: SitePoint | undefined, scale: number): SitePoint | undefined {
+  return number && { x: number.x + BESIDE / scale, y: number.y };
 }
 
 function holesOf(drags: readonly NamedEdit[], routing: string): ReadonlySet<HoleId> {

@@ -1,10 +1,10 @@
 import { useId } from 'react';
 import { Button } from 'react-aria-components';
 import type { Consequences, Reading, Selection } from '../board/parts.ts';
+import { holesWords } from '../reading/holes-words.ts';
 import { namesOf } from '../reading/names.ts';
 import { chosenHoles } from '../tools/chosen-holes.ts';
 import type { Asking, HoleHands } from './hole-hands.ts';
-import { holesWords } from './hole-menu-view.ts';
 
 interface AskingStripProps extends Consequences {
   readonly reading: Reading;

@@ -33,6 +33,9 @@ export function HoleMenu(props: HoleMenuProps) {
         offset={2}
         onOpenChange={() => hands.menu.set(undefined)}
       >
+        <p className="hole-menu__title" aria-hidden="true">
+          {menu.title}
+        </p>
         <HoleMenuItems menu={menu} onAct={hands.act} />
       </Popover>
     </>

@@ -4,6 +4,7 @@ import { openBoundary } from './boundary/open-boundary.tsx';
 import { openClearanceRing } from './clearance-ring/open-ring.tsx';
 import { openDrawHole } from './draw-hole/open-draw-hole.tsx';
 import { openFeature } from './feature/open-feature.tsx';
+import { openGreenOutline } from './green-outline/open-green-outline.ts';
 import type { InstrumentEntry } from './instrument-entry.ts';
 import { openMeasureArea, openMeasureLine } from './measure/open-measure.tsx';
 import { openPencil } from './pencil/open-pencil.tsx';
@@ -18,6 +19,7 @@ import { openSiteMark } from './site-mark/open-site-mark.tsx';
 export function openInstruments(): readonly InstrumentEntry[] {
   return [
     openDrawHole(),
+    openGreenOutline(),
     openSiteMark(),
     openRod(),
     openReach(),

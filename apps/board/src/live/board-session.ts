@@ -11,6 +11,7 @@ import type { Plan, RoutingId, SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
 import { followDocument } from './follow-document.ts';
 import type { Frame } from './frame.ts';
+import { goneHoleOf, letGoWords } from './gone-meanwhile.ts';
 import { landingFrom } from './landing.ts';
 import type { Notice } from './notice.ts';
 import { followOthers } from './others.ts';
@@ -77,9 +78,19 @@ export function openBoardSession(parts: SessionParts): BoardSession {
   const pictures = openPictures(parts, { others, written, saved });
 
   const drag = (named: NamedEdit | undefined) => {
-    pictures.hold(named);
-    tell({ drag: named });
+    // The pointer may still be down on a hole that somebody has removed: it drags nothing any more.
+    const held = named && goneHoleOf(named, written.plan.get()) ? undefined : named;
+    pictures.hold(held);
+    tell({ drag: held });
   };
+  const stopGone = written.plan.onChange(() => {
+    const held = pictures.held();
+    const gone = held && goneHoleOf(held, written.plan.get());
+    if (!gone) return;
+    const before = pictures.frame.get()?.plan ?? written.plan.get();
+    drag(undefined);
+    notice.set({ kind: 'said', words: letGoWords(gone, before, others.roster.get()) });
+  });
   const edit = (named: NamedEdit): EditResult => {
     const before = landingFrom(pictures.frame.get());
     const result = plan.edit(named);
@@ -127,7 +138,7 @@ export function openBoardSession(parts: SessionParts): BoardSession {
     say,
     dismissNotice: () => notice.set(undefined),
     close: () => {
-      for (const stop of [written.stop, stopSaved, pictures.stop]) stop();
+      for (const stop of [stopGone, written.stop, stopSaved, pictures.stop]) stop();
     },
   };
 }

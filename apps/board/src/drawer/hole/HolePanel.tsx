@@ -2,7 +2,7 @@ import { holeOf } from '@loopwright/model';
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
-import { holesWords } from '../../hole-menu/hole-menu-view.ts';
+import { holesWords } from '../../reading/holes-words.ts';
 import { namesOf } from '../../reading/names.ts';
 import { Fold } from '../../style/Fold.tsx';
 import { chosenHoles, holesInOrder } from '../../tools/chosen-holes.ts';

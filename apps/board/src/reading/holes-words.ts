@@ -1,0 +1,17 @@
+import type { HoleId, Routing } from '@loopwright/model';
+import { holesInOrder } from '../tools/chosen-holes.ts';
+import { holeWords, type Names } from './names.ts';
+
+/** 'hole 4', 'the spare hole Old mill', 'holes 3, 4 and 7'. */
+export function holesWords(
+  { routing, names }: { readonly routing: Routing; readonly names: Names },
+  chosen: readonly HoleId[],
+): string {
+  const [only] = chosen;
+  if (only === undefined) return 'nothing';
+  if (chosen.length === 1) return holeWords(routing, names, only);
+  const numbers = holesInOrder(routing)
+    .filter((hole) => chosen.includes(hole))
+    .map(names.number);
+  return `holes ${numbers.slice(0, -1).join(', ')} and ${numbers.at(-1)}`;
+}
