@@ -60,7 +60,9 @@ export const KEYS = [
     where: 'In the round',
     keys: [
       { press: '↑ ↓', does: 'go from hole to hole' },
-      { press: 'Enter or Space', does: 'pick a hole up, then put it down' },
+      { press: '→ and ←', does: 'go to the walk from its green, and back to the hole' },
+      { press: 'Shift + ↑ ↓, or Shift or Ctrl and a press', does: 'pick out several holes' },
+      { press: 'Enter or Space', does: 'pick up what is picked out, then put it down' },
       { press: '↑ ↓ while it is held', does: 'move it, with what that does shown at once' },
       { press: 'Escape', does: 'leave it where it was' },
       { press: 'Delete', does: 'take the hole out to the spare tray' },

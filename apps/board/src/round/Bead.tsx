@@ -1,15 +1,14 @@
 import type { HoleId, LoopId } from '@loopwright/model';
-import { type KeyboardEvent, memo, type PointerEvent, type ReactNode } from 'react';
+import { type KeyboardEvent, type MouseEvent, memo, type PointerEvent, type ReactNode } from 'react';
 import { inkOf } from '../board/people-inks.ts';
 import { saysTheSame } from '../reading/steady.ts';
 import { SeverityMark } from '../style/SeverityMark.tsx';
 import type { BeadView } from './round-view.ts';
-
-const VERDICT_MARKS = { keeper: '★', sound: '☆', weak: '▽', undecided: '' } as const;
+import { VERDICT_MARKS } from './verdict-marks.ts';
 
 export interface BeadHandlers {
   readonly onPress: (event: PointerEvent, hole: HoleId) => void;
-  readonly onChoose: (hole: HoleId) => void;
+  readonly onChoose: (event: MouseEvent, hole: HoleId) => void;
   readonly onKey: (event: KeyboardEvent, hole: HoleId) => void;
 }
 
@@ -47,7 +46,7 @@ export const Bead = memo(function Bead({ bead, loop, state, reachable, fromFoot,
         aria-describedby="round-keys"
         title={bead.name || undefined}
         onPointerDown={(event) => handlers.onPress(event, bead.hole)}
-        onClick={() => handlers.onChoose(bead.hole)}
+        onClick={(event) => handlers.onChoose(event, bead.hole)}
         onKeyDown={(event) => handlers.onKey(event, bead.hole)}
       >
         <span className="bead__disc">{bead.disc}</span>
@@ -57,7 +56,9 @@ export const Bead = memo(function Bead({ bead, loop, state, reachable, fromFoot,
           {bead.change && <span className="bead__change">{bead.change}</span>}
         </span>
         <Direction degrees={bead.arrow} />
-        <span className={`bead__verdict bead__verdict--${bead.verdict}`}>{VERDICT_MARKS[bead.verdict]}</span>
+        <span className={`bead__verdict bead__verdict--${bead.verdict}`} title={bead.verdict}>
+          {VERDICT_MARKS[bead.verdict]}
+        </span>
         <span className="bead__finding">{bead.worst && <SeverityMark severity={bead.worst} words="" />}</span>
       </button>
       <span className="bead__menu">{menu}</span>

@@ -14,22 +14,27 @@ import { saysTheSame } from '../reading/steady.ts';
 import type { HoleChoice } from './bead-words.ts';
 
 export type BeadAction =
-  | { readonly do: 'reverse' | 'take out' | 'bring back' | 'pick up' }
+  | { readonly do: 'reverse' | 'take out' | 'bring back' | 'pick up' | 'split' }
+  | { readonly do: 'insert'; readonly spare: HoleId }
   | { readonly do: 'swap'; readonly with: HoleId }
   | { readonly do: 'judge'; readonly verdict: Verdict };
 
 interface BeadMenuProps {
   readonly hole: HoleId;
   readonly number: string;
+  /** How many holes are picked out with it, itself counted. */
+  readonly among: number;
   readonly seat: 'loop' | 'tray';
   readonly swaps: readonly HoleChoice[];
+  /** Spare holes that can be inserted after it. */
+  readonly spares: readonly HoleChoice[];
   readonly onAction: (hole: HoleId, action: BeadAction) => void;
 }
 
 const VERDICTS: readonly Verdict[] = ['keeper', 'sound', 'weak', 'undecided'];
 
 /** What can be done with one hole, without dragging. Costly to draw, so it is not while its hole is only dragged. */
-export const BeadMenu = memo(function BeadMenu({ hole, number, seat, swaps, ...props }: BeadMenuProps) {
+export const BeadMenu = memo(function BeadMenu({ hole, number, among, seat, swaps, spares, ...props }: BeadMenuProps) {
   const onAction = (action: BeadAction) => props.onAction(hole, action);
   return (
     <MenuTrigger>
@@ -38,12 +43,23 @@ export const BeadMenu = memo(function BeadMenu({ hole, number, seat, swaps, ...p
       </Button>
       <Popover className="popover">
         <Menu className="menu" aria-label={`Hole ${number}`}>
-          {seat === 'loop' ? (
+          {among > 1 ? (
+            <>
+              <Item onAction={() => onAction({ do: 'pick up' })}>{`Move ${among} holes with the arrow keys`}</Item>
+              <Item onAction={() => onAction({ do: 'take out' })}>{`Take ${among} holes out to the spare tray`}</Item>
+            </>
+          ) : seat === 'loop' ? (
             <>
               <Item onAction={() => onAction({ do: 'pick up' })}>Move with the arrow keys</Item>
               <Item onAction={() => onAction({ do: 'reverse' })}>Reverse: play it the other way</Item>
               <Choices title="Swap with …" choices={swaps} onChoose={(hole) => onAction({ do: 'swap', with: hole })} />
+              <Choices
+                title="Insert after it …"
+                choices={spares}
+                onChoose={(spare) => onAction({ do: 'insert', spare })}
+              />
               <Item onAction={() => onAction({ do: 'take out' })}>Take out to the spare tray</Item>
+              <Item onAction={() => onAction({ do: 'split' })}>Split the loop after it</Item>
             </>
           ) : (
             <Item onAction={() => onAction({ do: 'bring back' })}>Bring back, last in the round</Item>
@@ -79,7 +95,9 @@ interface ChoicesProps {
 function Choices({ title, choices, onChoose }: ChoicesProps) {
   return (
     <SubmenuTrigger>
-      <MenuItem className="menu__item">{title}</MenuItem>
+      <MenuItem className="menu__item" isDisabled={choices.length === 0}>
+        {title}
+      </MenuItem>
       <Popover className="popover">
         <Menu className="menu" aria-label={title} items={choices.map((choice) => ({ ...choice, id: choice.hole }))}>
           {(choice) => (

@@ -28,3 +28,14 @@ test('a new verdict keeps the reason that was given', () => {
     reason: 'the dune',
   });
 });
+
+test('a spare hole is inserted between a hole and the next', () => {
+  expect(editOfAction(ROUTING, 'h1', { do: 'insert', spare: 's1' })).toEqual({
+    edit: 'bring back',
+    routing: 'a',
+    hole: 's1',
+    loop: 'front',
+    after: 'h1',
+  });
+  expect(editOfAction(ROUTING, 's1', { do: 'insert', spare: 's1' })).toBeUndefined();
+});

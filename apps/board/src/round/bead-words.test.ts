@@ -6,17 +6,18 @@ import { droppedWords, grabbedWords, movedWords, swapChoices } from './bead-word
 const NAMES = namesOf(PLAN, ROUTING, 'yards');
 
 test('places are said by the holes they follow', () => {
-  expect(movedWords({ hole: 'h1', place: { in: 'loop', loop: 'front', after: 'h2' } }, NAMES)).toBe(
+  expect(movedWords({ holes: ['h1'], place: { in: 'loop', loop: 'front', after: 'h2' } }, NAMES)).toBe(
     'Hole 1: after hole 2 on Front nine.',
   );
-  expect(droppedWords({ hole: 'h2', place: { in: 'loop', loop: 'front', after: 'first' } }, NAMES)).toBe(
+  expect(droppedWords({ holes: ['h2'], place: { in: 'loop', loop: 'front', after: 'first' } }, NAMES)).toBe(
     'Hole 2 put down: first on Front nine.',
   );
-  expect(movedWords({ hole: 'h2', place: { in: 'tray' } }, NAMES)).toMatch(/spare tray/);
+  expect(movedWords({ holes: ['h2'], place: { in: 'tray' } }, NAMES)).toMatch(/spare tray/);
 });
 
 test('picking up says how to go on', () => {
-  expect(grabbedWords('4')).toMatch(/^Hole 4 picked up\. Arrow/);
+  expect(grabbedWords(['h2'], NAMES)).toMatch(/^Hole 2 picked up\. Arrow/);
+  expect(grabbedWords(['h1', 'h2'], NAMES)).toMatch(/^2 holes picked up/);
 });
 
 test('a hole may swap with every other hole of the round, not with itself or a spare one', () => {

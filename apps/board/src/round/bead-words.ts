@@ -11,26 +11,32 @@ export function placeWords(place: BeadPlace, names: Names): string {
 
 export const GRABBED_HINT = 'Arrow up and down move it, Enter puts it down, Escape leaves it where it was.';
 
-export function grabbedWords(number: string): string {
-  return `Hole ${number} picked up. ${GRABBED_HINT}`;
+/** What is in the hand, as it was numbered at picking up: 'Hole 6', '3 holes'. */
+export function heldWords(holes: readonly HoleId[], names: Names): string {
+  const [only] = holes;
+  return only !== undefined && holes.length === 1 ? `Hole ${names.number(only)}` : `${holes.length} holes`;
 }
 
-interface HeldBead {
-  readonly hole: HoleId;
+export function grabbedWords(holes: readonly HoleId[], names: Names): string {
+  return `${heldWords(holes, names)} picked up. ${GRABBED_HINT}`;
+}
+
+interface HeldBeads {
+  readonly holes: readonly HoleId[];
   readonly place: BeadPlace;
 }
 
 /** Numbers change with the move: all are said as they were at picking up. */
-export function movedWords({ hole, place }: HeldBead, names: Names): string {
-  return `Hole ${names.number(hole)}: ${placeWords(place, names)}.`;
+export function movedWords({ holes, place }: HeldBeads, names: Names): string {
+  return `${heldWords(holes, names)}: ${placeWords(place, names)}.`;
 }
 
-export function droppedWords({ hole, place }: HeldBead, names: Names): string {
-  return `Hole ${names.number(hole)} put down: ${placeWords(place, names)}.`;
+export function droppedWords({ holes, place }: HeldBeads, names: Names): string {
+  return `${heldWords(holes, names)} put down: ${placeWords(place, names)}.`;
 }
 
-export function leftWords(number: string): string {
-  return `Hole ${number} left where it was.`;
+export function leftWords(holes: readonly HoleId[], names: Names): string {
+  return `${heldWords(holes, names)} left where ${holes.length === 1 ? 'it was' : 'they were'}.`;
 }
 
 export interface HoleChoice {
@@ -44,4 +50,14 @@ export function swapChoices(routing: Routing, names: Names, hole: HoleId): reado
     .flatMap((loop) => loop.holes)
     .filter((other) => other !== hole)
     .map((other) => ({ hole: other, words: `Hole ${names.number(other)}` }));
+}
+
+/** Spare holes that can be inserted after another, in the order of the tray. */
+export function spareChoices(routing: Routing, names: Names): readonly HoleChoice[] {
+  return routing.spare.map((hole, place) => ({ hole, words: `S${place + 1} · ${names.number(hole)}` }));
+}
+
+/** Holes a loop can be split after: all but its last. */
+export function splitChoices(holes: readonly HoleId[], names: Names): readonly HoleChoice[] {
+  return holes.slice(0, -1).map((hole) => ({ hole, words: `Hole ${names.number(hole)}` }));
 }

@@ -22,11 +22,11 @@ test.each([
   [210, { in: 'tray' }],
   [900, { in: 'tray' }],
 ])('bead b held at %d px goes to %o', (y, place) => {
-  expect(placeAt(SLOTS, 'b', y)).toEqual(place);
+  expect(placeAt(SLOTS, ['b'], y)).toEqual(place);
 });
 
 test('the bead under the pointer is the one to swap with, never the one in the hand', () => {
-  expect(beadAt(SLOTS, 'b', 30)).toBe('a');
-  expect(beadAt(SLOTS, 'b', 70)).toBeUndefined();
-  expect(beadAt(SLOTS, 'b', 110)).toBeUndefined();
+  expect(beadAt(SLOTS, ['b'], 30)).toBe('a');
+  expect(beadAt(SLOTS, ['b'], 70)).toBeUndefined();
+  expect(beadAt(SLOTS, ['b'], 110)).toBeUndefined();
 });

@@ -16,9 +16,9 @@ export interface Slot {
  * the place trembling. Over the upper half of a bead the place is before it, over the lower half after it.
  *
  * @param slots  top to bottom
- * @param held  the bead in the hand: its own slot says where it came from
+ * @param held  the beads in the hand: their own slots say where they came from
  */
-export function placeAt(slots: readonly Slot[], held: HoleId, y: number): BeadPlace | undefined {
+export function placeAt(slots: readonly Slot[], held: readonly HoleId[], y: number): BeadPlace | undefined {
   let place: BeadPlace | undefined;
   for (const slot of slots) {
     const middle = (slot.top + slot.bottom) / 2;
@@ -26,7 +26,7 @@ export function placeAt(slots: readonly Slot[], held: HoleId, y: number): BeadPl
       if (y >= slot.top) return { in: 'tray' };
     } else if (slot.of.kind === 'base') {
       if (place === undefined || y >= middle) place = { in: 'loop', loop: slot.of.loop, after: 'first' };
-    } else if (slot.of.hole !== held && y >= middle) {
+    } else if (!held.includes(slot.of.hole) && y >= middle) {
       place = { in: 'loop', loop: slot.of.loop, after: slot.of.hole };
     }
   }
@@ -34,9 +34,9 @@ export function placeAt(slots: readonly Slot[], held: HoleId, y: number): BeadPl
 }
 
 /** The other bead under the pointer, for swapping. */
-export function beadAt(slots: readonly Slot[], held: HoleId, y: number): HoleId | undefined {
+export function beadAt(slots: readonly Slot[], held: readonly HoleId[], y: number): HoleId | undefined {
   for (const { of, top, bottom } of slots) {
-    if (of.kind === 'bead' && of.hole !== held && y >= top && y < bottom) return of.hole;
+    if (of.kind === 'bead' && !held.includes(of.hole) && y >= top && y < bottom) return of.hole;
   }
   return undefined;
 }

@@ -1,10 +1,10 @@
-import type { Analysis, Severity } from '@loopwright/analysis';
+import type { Analysis, LoopFigures, Severity, TotalLengths } from '@loopwright/analysis';
 import type { Person } from '@loopwright/document';
-import type { Hole, HoleId, LoopId, Verdict } from '@loopwright/model';
-import { holeOf } from '@loopwright/model';
+import type { Hole, HoleId, Loop, LoopId, RoundId, Routing, TeeSetId, Verdict } from '@loopwright/model';
+import { holeOf, loopsOf } from '@loopwright/model';
 import type { Change, Consequences, Reading } from '../board/parts.ts';
 import { bearingDegrees, compassWord } from '../reading/directions.ts';
-import { lengthChange, lengthFigure, unitSymbol } from '../reading/lengths.ts';
+import { cardTotal, grouped, lengthChange, lengthFigure, unitSymbol } from '../reading/lengths.ts';
 import { type Names, namesOf } from '../reading/names.ts';
 import { teeOf } from '../reading/tee-in-use.ts';
 import { type ThreadView, threadsOf } from './thread-view.ts';
@@ -37,6 +37,10 @@ export interface LoopView {
   readonly name: string;
   readonly base: string;
   readonly par: string;
+  /** '9 holes', '3,309', '493': told where the loop is folded. */
+  readonly holes: string;
+  readonly length: string;
+  readonly walks: string;
   readonly beads: readonly BeadView[];
   /** From the base to the first tee (under 'first'), and after each hole, as far as they are known. */
   readonly threads: ReadonlyMap<HoleId | 'first', ThreadView>;
@@ -46,6 +50,8 @@ export interface RoundView {
   readonly loops: readonly LoopView[];
   readonly spare: readonly BeadView[];
   readonly unit: string;
+  /** 'par 71 · 6,430', of the round that is shown; empty where there is none. */
+  readonly totals: string;
 }
 
 /** What the string is strung from: the state now, its reader, the findings to be seen, what changed, who is here. */
@@ -54,6 +60,8 @@ export interface RoundSource extends Consequences {
   readonly shown: Analysis['findings'];
   readonly change: Change | undefined;
   readonly people: readonly Person[];
+  /** Shows the loops of that round alone, in its order; `undefined` shows all loops. */
+  readonly round?: RoundId;
 }
 
 const VERDICT_SAID: Readonly<Record<Verdict, string>> = {
@@ -68,24 +76,50 @@ export function toRoundView(source: RoundSource): RoundView {
   const { plan, routing, analysis, reading } = source;
   const names = namesOf(plan, routing, reading.units);
   const worst = worstByHole(source.shown);
-  const pars = new Map(analysis.loops.map((loop) => [loop.loop, loop.par.men]));
+  const figures = new Map(analysis.loops.map((loop) => [loop.loop, loop]));
   const bead = (id: HoleId) => {
     const hole = holeOf(routing, id);
     return hole ? [toBead(hole, source, names, worst.get(id))] : [];
   };
   return {
-    loops: routing.loops.map((loop) => ({
+    loops: loopsShown(routing, source.round).map((loop) => ({
       loop: loop.id,
       name: loop.name,
       base: loop.base ? names.base(loop.base) : '',
-      par: String(pars.get(loop.id) ?? 0),
+      par: String(figures.get(loop.id)?.par.men ?? 0),
+      ...loopTotals(loop, figures.get(loop.id), reading),
       beads: loop.holes.flatMap(bead),
       threads: threadsOf(loop.id, source, names),
     })),
     spare: routing.spare.flatMap(bead),
     unit: unitSymbol(reading.units),
+    totals: roundTotals(source),
   };
 }
+
+/** The loops on the string: those of the chosen round in its order, each once; all where none is chosen. */
+export function loopsShown(routing: Routing, chosen: RoundId | undefined): readonly Loop[] {
+  const round = routing.rounds.find(({ id }) => id === chosen);
+  return round ? [...new Set(loopsOf(routing, round))] : routing.loops;
+}
+
+function loopTotals({ holes }: Loop, figures: LoopFigures | undefined, { teeSet, units }: Reading) {
+  return {
+    holes: `${holes.length} ${holes.length === 1 ? 'hole' : 'holes'}`,
+    length: grouped(cardTotal(lengthsFrom(figures?.lengths, teeSet), units)),
+    walks: grouped(cardTotal(figures?.walkLengths ?? [], units)),
+  };
+}
+
+function roundTotals({ analysis, reading, round }: RoundSource): string {
+  const figures = analysis.rounds.find((each) => each.round === round) ?? analysis.rounds[0];
+  if (!figures) return '';
+  const length = cardTotal(lengthsFrom(figures.lengths, reading.teeSet), reading.units);
+  return `par ${figures.par.men} · ${grouped(length)}`;
+}
+
+const lengthsFrom = (columns: readonly TotalLengths[] = [], teeSet: TeeSetId) =>
+  (columns.find((column) => column.teeSet === teeSet) ?? columns[0])?.holeLengths ?? [];
 
 function toBead(hole: Hole, source: RoundSource, names: Names, worst: Severity | undefined): BeadView {
   const { analysis, reading, change, people } = source;

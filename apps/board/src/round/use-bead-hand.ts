@@ -1,16 +1,20 @@
 import type { HoleId, Routing } from '@loopwright/model';
 import { useCallback, useRef, useState } from 'react';
-import type { DoEdit, Preview } from '../board/parts.ts';
-import { type BeadPlace, editFor, placeOf, samePlace } from './bead-moves.ts';
+import type { DoEdit, Preview, Selection } from '../board/parts.ts';
+import { chosenHoles, holesInOrder } from '../tools/chosen-holes.ts';
+import { type BeadPlace, editForSeveral, placeAmong, samePlace } from './bead-moves.ts';
 
-/** A bead in the hand, by pointer or by keys, and where it would go if it were put down now. */
+/** Beads in the hand, by pointer or by keys, and where they would go if they were put down now. */
 export interface Held {
+  /** The one that was taken hold of. */
   readonly hole: HoleId;
+  /** All of them, in playing order. */
+  readonly holes: readonly HoleId[];
   readonly by: 'pointer' | 'keys';
   /** As it was at picking up: the drag in progress is not in it. */
   readonly routing: Routing;
   readonly place: BeadPlace;
-  /** The bead to swap with instead of moving. */
+  /** The bead to swap with instead of moving; of one bead only. */
   readonly swapWith?: HoleId;
 }
 
@@ -24,13 +28,26 @@ export interface BeadHand {
   readonly leave: () => Held | undefined;
 }
 
-function editOf({ routing, hole, place, swapWith }: Held) {
+function editOf({ routing, hole, holes, place, swapWith }: Held) {
   if (swapWith !== undefined) return { edit: 'swap places', routing: routing.id, hole, with: swapWith } as const;
-  return editFor(routing, hole, place);
+  return editForSeveral(routing, holes, place);
 }
 
-/** Picking up a bead, moving it about with its consequences shown, and putting it down. */
-export function useBeadHand(routing: Routing, edit: DoEdit, preview: Preview): BeadHand {
+interface BeadHandParts {
+  readonly routing: Routing;
+  readonly selection: Selection;
+  readonly edit: DoEdit;
+  readonly preview: Preview;
+}
+
+/** The bead alone, or all that are picked out when it is one of them, in playing order. */
+function heldWith(routing: Routing, selection: Selection, hole: HoleId): readonly HoleId[] {
+  const chosen = chosenHoles(routing, selection);
+  return chosen.includes(hole) ? holesInOrder(routing).filter((each) => chosen.includes(each)) : [hole];
+}
+
+/** Picking up a bead, and with it the others picked out where it is one of them, moving it about with its consequences shown, and putting it down. */
+export function useBeadHand({ routing, selection, edit, preview }: BeadHandParts): BeadHand {
   const hand = useRef<Held | undefined>(undefined);
   const [held, setHeld] = useState<Held | undefined>(undefined);
   const hold = useCallback((next: Held | undefined) => {
@@ -40,14 +57,16 @@ export function useBeadHand(routing: Routing, edit: DoEdit, preview: Preview): B
   }, []);
 
   const pick = (hole: HoleId, by: Held['by']) => {
-    const place = placeOf(routing, hole);
-    return routing.locked || !place ? undefined : hold({ hole, by, routing, place });
+    const holes = heldWith(routing, selection, hole);
+    const place = placeAmong(routing, hole, holes);
+    return routing.locked || !place ? undefined : hold({ hole, holes, by, routing, place });
   };
   const moveTo = (place: BeadPlace, swapWith?: HoleId) => {
     const now = hand.current;
     if (!now || (samePlace(now.place, place) && now.swapWith === swapWith)) return;
     const { swapWith: _, ...kept } = now;
-    const next: Held = { ...kept, place, ...(swapWith === undefined ? {} : { swapWith }) };
+    const swaps = swapWith !== undefined && now.holes.length === 1;
+    const next: Held = { ...kept, place, ...(swaps ? { swapWith } : {}) };
     hold(next);
     preview(editOf(next));
   };

@@ -11,11 +11,14 @@ interface BeadKeys {
   /** What holes are called while one is held: by their numbers as they were at picking up. */
   readonly namesIn: (routing: Routing) => Names;
   readonly announce: (words: string) => void;
-  readonly onReach: (hole: HoleId) => void;
+  /** The keyboard came to a bead: alone, or with those picked out before. */
+  readonly onReach: (hole: HoleId, how: 'alone' | 'further') => void;
   readonly onTakeOut: (hole: HoleId) => void;
+  /** The loops that are on the string, in its order: beads are not carried where nobody sees them. */
+  readonly asShown: (routing: Routing) => Routing;
 }
 
-/** Enter or Space picks a bead up, arrows move it, Enter or Space puts it down, Escape leaves it; Delete takes it out. */
+/** Enter or Space picks beads up, arrows move them, Enter or Space puts them down, Escape leaves them; Delete takes out. */
 export function useBeadKeys(keys: BeadKeys) {
   const { hand, namesIn, announce } = keys;
   const heldByKeys = hand.held?.by === 'keys' ? hand.held : undefined;
@@ -26,7 +29,7 @@ export function useBeadKeys(keys: BeadKeys) {
   const pickUp = (hole: HoleId) => {
     const held = hand.pick(hole, 'keys');
     announce(
-      held ? grabbedWords(namesIn(held.routing).number(hole)) : 'This routing is locked: copy it to change the order.',
+      held ? grabbedWords(held.holes, namesIn(held.routing)) : 'This routing is locked: copy it to change the order.',
     );
   };
   const putDown = () => {
@@ -36,13 +39,13 @@ export function useBeadKeys(keys: BeadKeys) {
   const move = (step: 1 | -1) => {
     const held = hand.held;
     if (!held) return;
-    const place = placeBeside(held.routing, held.hole, held.place, step);
+    const place = placeBeside(keys.asShown(held.routing), held.holes, held.place, step);
     hand.moveTo(place);
-    announce(movedWords({ hole: held.hole, place }, namesIn(held.routing)));
+    announce(movedWords({ holes: held.holes, place }, namesIn(held.routing)));
   };
   const leave = () => {
     const held = hand.leave();
-    if (held) announce(leftWords(namesIn(held.routing).number(held.hole)));
+    if (held) announce(leftWords(held.holes, namesIn(held.routing)));
   };
 
   const whileHeld = (event: KeyboardEvent) => {
@@ -54,25 +57,53 @@ export function useBeadKeys(keys: BeadKeys) {
     event.preventDefault();
   };
   const whileResting = (event: KeyboardEvent, hole: HoleId) => {
+    const how = event.shiftKey ? 'further' : 'alone';
     if (event.key === 'Enter' || event.key === ' ') pickUp(hole);
-    else if (event.key === 'ArrowDown') focusBeside(keys, hole, 1);
-    else if (event.key === 'ArrowUp') focusBeside(keys, hole, -1);
+    else if (event.key === 'ArrowDown') focusBeside(keys, hole, 1, how);
+    else if (event.key === 'ArrowUp') focusBeside(keys, hole, -1, how);
+    else if (event.key === 'ArrowRight') threadUnder(keys.string.current, hole)?.focus();
     else if (event.key === 'Delete') keys.onTakeOut(hole);
     else return;
     event.preventDefault();
   };
   const onKey = (event: KeyboardEvent, hole: HoleId) => (hand.held ? whileHeld(event) : whileResting(event, hole));
-  return { onKey, pickUp };
+  return { onKey, pickUp, onThreadKey: (event: KeyboardEvent) => onThreadKey(event, keys.string.current) };
+}
+
+/** From walk to walk with up and down; left and Escape go back to the bead it leaves, or the first one. */
+function onThreadKey(event: KeyboardEvent, string: HTMLElement | null): void {
+  const here = event.currentTarget;
+  if (!(here instanceof HTMLElement)) return;
+  const threads = [...(string?.querySelectorAll<HTMLElement>('.thread__button') ?? [])];
+  const place = threads.indexOf(here);
+  if (event.key === 'ArrowDown') threads[place + 1]?.focus();
+  else if (event.key === 'ArrowUp') threads[place - 1]?.focus();
+  else if (event.key === 'ArrowLeft' || event.key === 'Escape') beadAbove(here)?.focus();
+  else return;
+  event.preventDefault();
+}
+
+function beadAbove(thread: Element): HTMLElement | null {
+  const item = thread.closest('li');
+  const beside = item?.previousElementSibling?.matches('.bead')
+    ? item.previousElementSibling
+    : item?.nextElementSibling;
+  return beside?.querySelector<HTMLElement>('.bead__button') ?? null;
 }
 
 function beadButton(string: HTMLElement | null, hole: HoleId) {
   return string?.querySelector<HTMLElement>(`[data-hole="${CSS.escape(hole)}"] .bead__button`);
 }
 
-function focusBeside({ string, onReach }: BeadKeys, hole: HoleId, step: 1 | -1) {
+/** The walk that leaves this hole. */
+function threadUnder(string: HTMLElement | null, hole: HoleId) {
+  return beadButton(string, hole)?.closest('li')?.nextElementSibling?.querySelector<HTMLElement>('.thread__button');
+}
+
+function focusBeside({ string, onReach }: BeadKeys, hole: HoleId, step: 1 | -1, how: 'alone' | 'further') {
   const beads = [...(string.current?.querySelectorAll<HTMLElement>('[data-hole]') ?? [])];
   const next = beads[beads.findIndex((bead) => bead.dataset.hole === hole) + step]?.dataset.hole;
   if (next === undefined) return;
-  onReach(next);
+  onReach(next, how);
   beadButton(string.current, next)?.focus();
 }

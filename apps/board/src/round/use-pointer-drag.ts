@@ -11,6 +11,7 @@ interface Press {
   readonly pointer: number;
   readonly x: number;
   readonly y: number;
+  holes: readonly HoleId[];
   slots?: readonly Slot[];
 }
 
@@ -40,21 +41,23 @@ export function usePointerDrag(
   const onPress = (event: PointerEvent, hole: HoleId) => {
     wasDragged.current = false;
     if (event.button !== 0) return;
-    press.current = { hole, pointer: event.pointerId, x: event.clientX, y: event.clientY };
+    press.current = { hole, holes: [hole], pointer: event.pointerId, x: event.clientX, y: event.clientY };
   };
   const onPointerMove = (event: PointerEvent) => {
     const now = press.current;
     if (!now || now.pointer !== event.pointerId || !string.current) return;
     if (!now.slots) {
       if (Math.abs(event.clientX - now.x) + Math.abs(event.clientY - now.y) < DRAG_STARTS_AT) return;
-      if (!hand.pick(now.hole, 'pointer')) return;
+      const held = hand.pick(now.hole, 'pointer');
+      if (!held) return;
+      now.holes = held.holes;
       now.slots = slotsIn(string.current);
       wasDragged.current = true;
       string.current.setPointerCapture(event.pointerId);
     }
     if (ghost.current) ghost.current.style.transform = `translate(${event.clientX}px, ${event.clientY}px)`;
-    const place = placeAt(now.slots, now.hole, event.clientY);
-    if (place) hand.moveTo(place, event.altKey ? beadAt(now.slots, now.hole, event.clientY) : undefined);
+    const place = placeAt(now.slots, now.holes, event.clientY);
+    if (place) hand.moveTo(place, event.altKey ? beadAt(now.slots, now.holes, event.clientY) : undefined);
   };
   const end = (finish: () => void) => (event: PointerEvent) => {
     if (press.current?.pointer !== event.pointerId) return;
