@@ -138,5 +138,7 @@ export interface Instrument {
    * presses there when it is lifted. `strokes`: it presses where and when it comes down, e.g. a pencil.
    */
   readonly finger?: 'aims' | 'strokes';
+  /** On the button that ends what is drawn, where 'Done' does not say what becomes of it. */
+  readonly ends?: string;
   start(bench: Bench): Running;
 }

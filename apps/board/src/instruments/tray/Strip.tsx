@@ -39,7 +39,7 @@ export function Strip({ hand, held, isRoomy }: StripProps) {
         )}
         {running.finish && (
           <Button className="button button--small" onPress={() => running.finish?.()}>
-            Done
+            {entry.instrument.ends ?? 'Done'}
           </Button>
         )}
         <ToggleButton className="button button--small" isSelected={isSnapping} onChange={hand.setSnapping}>
