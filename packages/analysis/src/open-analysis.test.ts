@@ -28,6 +28,24 @@ test('after every random edit the incremental analysis equals a full one', () =>
   );
 });
 
+test('flipping between a routing and its copy, each changed on its own, equals a run from nothing', () => {
+  fc.assert(
+    fc.property(SEEDS, (seed) => {
+      const random = seededRandom(seed);
+      const analysis = openAnalysis();
+      const first = randomPlan(random, 4, 10);
+      const [routing] = first.routings;
+      if (!routing) throw new Error('the random plan has a routing');
+      let plan: Plan = { ...first, routings: [routing, { ...routing, id: 's' }] };
+      for (let edit = 0; edit < 8; edit++) {
+        for (const id of ['r', 's']) expect(analysis.analyse(plan, id)).toEqual(openAnalysis().analyse(plan, id));
+        plan = randomEdit(plan, random);
+      }
+    }),
+    { ...RUNS, numRuns: 15 },
+  );
+});
+
 test('a plan before and after a drag can be asked for by turns without working anything out twice', () => {
   const random = seededRandom(7);
   const analysis = openAnalysis();

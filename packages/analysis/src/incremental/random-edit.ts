@@ -1,11 +1,14 @@
 import type { HoleId, Plan } from '@loopwright/model';
 import { BOARD_EDITS } from './random-board-edit.ts';
 import { HOLE_EDITS } from './random-hole-edit.ts';
+import { LOOP_EDITS } from './random-loop-edit.ts';
 import { pick, type Random, withRouting } from './random-pick.ts';
+import { SITE_EDITS } from './random-site-edit.ts';
 
 /** For tests: one random change as people make them. Untouched holes and features keep their identity. */
 export function randomEdit(plan: Plan, random: Random): Plan {
-  const edits = [...HOLE_EDITS, swap, takeOut, bringBack, splitLoop, changeRounds, ...BOARD_EDITS];
+  const round = [swap, takeOut, bringBack, splitLoop, changeRounds, ...LOOP_EDITS];
+  const edits = [...HOLE_EDITS, ...round, ...BOARD_EDITS, ...SITE_EDITS];
   const edit = pick(edits, random) ?? swap;
   return edit(plan, random);
 }

@@ -74,12 +74,16 @@ function placesOf({ rounds, loops }: Analysis): ReadonlyMap<HoleId, number> {
   return places;
 }
 
-/** Walks are compared by the green they leave: where the order changed, the way from there leads elsewhere. */
+/**
+ * Walks are compared by the green they leave: where the order changed, the way from there leads elsewhere. The way from
+ * a base is compared by the loop it begins, and where that loop begins elsewhere now, by the tee it leads to.
+ */
 function walkChanges(before: Analysis, after: Analysis): readonly FigureChange[] {
-  const known = new Map(before.walks.map((walk) => [startOf(walk), walk]));
+  const starts = new Map(before.walks.map((walk) => [startOf(walk), walk]));
+  const ends = new Map(before.walks.map((walk) => [endOf(walk), walk]));
   const exact = new Map(before.walks.map((walk) => [walk.key, walk]));
   return after.walks.flatMap((walk) => {
-    const was = exact.get(walk.key) ?? known.get(startOf(walk));
+    const was = exact.get(walk.key) ?? starts.get(startOf(walk)) ?? ends.get(endOf(walk));
     if (!was || was === walk) return [];
     const of = {
       kind: 'walk',
@@ -94,8 +98,13 @@ function walkChanges(before: Analysis, after: Analysis): readonly FigureChange[]
   });
 }
 
-function startOf({ from, loop }: WalkFigures): string {
-  return 'hole' in from ? from.hole : `${from.base}>${loop}`;
+function startOf({ from, to, loop }: WalkFigures): string {
+  return 'hole' in from ? from.hole : `${from.base}>${loop}>${'hole' in to ? 'tee' : 'base'}`;
+}
+
+/** Of a walk from a base to a tee; others are known by where they begin. */
+function endOf({ from, to, key }: WalkFigures): string {
+  return 'base' in from && 'hole' in to ? `>${to.hole}` : key;
 }
 
 function totalChanges(before: Analysis, after: Analysis): readonly FigureChange[] {
