@@ -1,5 +1,4 @@
 import type { Stop } from '@loopwright/document';
-import type { ComponentType } from 'react';
 import { routingShown } from '../live/frame.ts';
 import { namesOf } from '../reading/names.ts';
 import { chance } from './chance.ts';
@@ -7,7 +6,7 @@ import { type InstrumentHand, type InstrumentHandParts, openInstrumentHand } fro
 import { type KeyWork, openKeyWork } from './key-work.ts';
 import { openPointerWork, type PointerWork } from './pointer-work.ts';
 import { openInstruments } from './registry.tsx';
-import { InstrumentTray, type InstrumentTrayProps } from './tray/InstrumentTray.tsx';
+import { InstrumentTray } from './tray/InstrumentTray.tsx';
 import { whereWords } from './where-words.ts';
 
 /** The instruments of one board laid out: the hand that holds them, and what pointers and keys do with it. */
@@ -16,7 +15,7 @@ export interface DrawingTable {
   readonly pointers: PointerWork;
   readonly keys: KeyWork;
   /** Its view, which is loaded with it. */
-  readonly Tray: ComponentType<InstrumentTrayProps>;
+  readonly Tray: typeof InstrumentTray;
   readonly stop: Stop;
 }
 

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import { Toolbar } from 'react-aria-components';
 import type { CanvasSize } from '../../drawing/site-transform.ts';
 import type { Watched } from '../../live/slot.ts';
@@ -8,7 +8,7 @@ import { InstrumentButton } from './InstrumentButton.tsx';
 import { Strip } from './Strip.tsx';
 import './tray.css';
 
-export interface InstrumentTrayProps {
+interface InstrumentTrayProps {
   readonly hand: InstrumentHand;
   /** Of the drawing. */
   readonly size: Watched<CanvasSize>;
@@ -19,8 +19,8 @@ const WORDS_FROM = 640;
 const ROOMY_FROM = 780;
 const OPEN_FROM = 400;
 
-/** The instruments over the upper left edge of the drawing, and the strip of the one in the hand. */
-export function InstrumentTray({ hand, size }: InstrumentTrayProps) {
+/** The instruments over the upper left edge of the drawing, and the strip of the one in the hand. Not drawn anew while somebody drags. */
+export const InstrumentTray = memo(function InstrumentTray({ hand, size }: InstrumentTrayProps) {
   const held = useWatched(hand.held);
   const { width } = useWatched(size);
   const [isUnfolded, setUnfolded] = useState(false);
@@ -67,6 +67,6 @@ export function InstrumentTray({ hand, size }: InstrumentTrayProps) {
       {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={width >= ROOMY_FROM} />}
     </div>
   );
-}
+});
 
 const HAND = { name: 'hand', title: 'Hand', does: 'Moves holes and their parts, and the paper.' } as const;
