@@ -2,6 +2,7 @@ import { openPlan } from '@loopwright/document';
 import { type Plan, seededRandom } from '@loopwright/model';
 import {
   differing,
+  lostInAFile,
   lostOrDoubled,
   type Network,
   openAuthorship,
@@ -106,6 +107,7 @@ function wrongAtTheEnd({ peers, server }: Scene): readonly string[] {
       return kind === 'saved' ? [] : [`${name} is ${kind} at the end`];
     }),
     ...differing(plans).map((name) => `${name} has another plan than the server`),
+    ...lostInAFile(planOf(server.state())),
     ...[...plans].flatMap(([name, plan]) => lostOrDoubled(plan, 'a', HOLES).map((what) => `${name}: ${what}`)),
     ...peers.flatMap((peer) => {
       const closed = peer.closed();

@@ -1,6 +1,6 @@
 export type { Authorship } from './authorship.ts';
 export { openAuthorship } from './authorship.ts';
-export { differing, lostOrDoubled } from './invariants.ts';
+export { differing, lostInAFile, lostOrDoubled } from './invariants.ts';
 export type { Link, Network, NetworkParts, ServerEnd, ServerMember } from './network.ts';
 export { openNetwork } from './network.ts';
 export type { Peer, PeerParts } from './peer.ts';

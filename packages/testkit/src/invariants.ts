@@ -1,4 +1,4 @@
-import { canonicalJson, type HoleId, type Plan, type RoutingId } from '@loopwright/model';
+import { canonicalJson, type HoleId, type Plan, parsePlan, type RoutingId } from '@loopwright/model';
 
 /**
  * What is wrong with the holes of a plan: nothing when in every routing each hole that was not removed is listed exactly
@@ -26,4 +26,14 @@ export function differing(plans: ReadonlyMap<string, Plan>): readonly string[] {
   const [first] = plans.values();
   const expected = first && canonicalJson(first);
   return [...plans].flatMap(([name, plan]) => (canonicalJson(plan) === expected ? [] : [name]));
+}
+
+/** What a plan would lose on its way through a board file: nothing. */
+export function lostInAFile(plan: Plan): readonly string[] {
+  const text = canonicalJson(plan);
+  const parsed = parsePlan(JSON.parse(text));
+  if (parsed.kind === 'not-a-plan') return [parsed.why];
+  return canonicalJson(parsed.plan) === text
+    ? parsed.notes
+    : [...parsed.notes, 'a board file reads back as another plan'];
 }

@@ -5,6 +5,7 @@ import {
   LIMITS,
   type Loop,
   type LoopFrame,
+  type Round,
   type Routing,
   spareHoles,
   type TeeSet,
@@ -77,7 +78,12 @@ function routingFrom(frame: RoutingFrame, read: ReadRoots, there: There, old: Ro
       old?.loops ?? [],
       frames.map((loop) => loopFrom(based(loop, there.bases), holes, old)),
     ),
-    rounds: keepList(old?.rounds ?? [], inOrder(partsOfRouting(read.rounds, frame.id), LIMITS.roundsPerRouting)),
+    rounds: keepList(
+      old?.rounds ?? [],
+      inOrder(partsOfRouting(read.rounds, frame.id), LIMITS.roundsPerRouting).map((round) =>
+        ofLoops(round, loopIds, old),
+      ),
+    ),
     holes: keepList(old?.holes ?? [], holes),
     spare: sameOrder(old?.spare ?? [], spareHoles(holes)),
   };
@@ -121,6 +127,14 @@ function settled(hole: Hole, loops: ReadonlySet<string>, teeSets: ReadonlySet<st
 function based(frame: LoopFrame, bases: ReadonlySet<string>): LoopFrame {
   const { base, ...unbased } = frame;
   return base === undefined || bases.has(base) ? frame : unbased;
+}
+
+/** A round of the loops that are there. */
+function ofLoops(round: Round, loops: ReadonlySet<string>, old: Routing | undefined): Round {
+  if (round.loops.every((id) => loops.has(id))) return round;
+  const next: Round = { ...round, loops: round.loops.filter((id) => loops.has(id)) };
+  const before = old?.rounds.find(({ id }) => id === round.id);
+  return before !== undefined && isSameValue(before, next) ? before : frozen(next);
 }
 
 function loopFrom(frame: LoopFrame, holes: readonly Hole[], old: Routing | undefined): Loop {

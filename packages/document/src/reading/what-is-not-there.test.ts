@@ -46,6 +46,22 @@ test('a loop whose base was taken away has none, in a locked routing too', () =>
   for (const routing of plan.read().routings) expect(routing.loops[0]).not.toHaveProperty('base');
 });
 
+test('a round is of the loops that are there, whatever took one away', () => {
+  const plan = start();
+  plan.edit({
+    edit: 'add round',
+    routing: 'a',
+    round: { id: 'two', name: 'Two', loops: ['out', 'in'] },
+    after: 'main',
+  });
+  plan.edit({ edit: 'add loop', routing: 'a', loop: { id: 'in', name: 'In' }, after: 'out' });
+  plan.edit({ edit: 'change round', routing: 'a', round: 'two', to: { loops: ['out', 'in'] } });
+  plan.undo();
+  plan.undo();
+  const after = plan.read();
+  expect(parsePlan(JSON.parse(canonicalJson(after)))).toMatchObject({ kind: 'plan', plan: after, notes: [] });
+});
+
 test('the tees of a set that was taken away are not there; the hole keeps them for when it comes back', () => {
   const plan = start();
   plan.edit({ edit: 'remove tee set', teeSet: 'forward' });
