@@ -113,6 +113,8 @@ export interface Running {
   press(at: PointerAt, hit: Hit | undefined): Gesture | undefined;
   /** Typed and confirmed with Enter, e.g. '380' or '120, 45'. Answers what was wrong with it, or nothing. */
   enter?(typed: string): string | undefined;
+  /** What stands in the field before Enter: it may be shown what it would do. */
+  typing?(typed: string): void;
   /** Where the last point was placed: the keyboard's cross goes on from what was typed. */
   lastPoint?(): SitePoint | undefined;
   /** Enter with nothing typed, or a double click: what was drawn so far is all. */

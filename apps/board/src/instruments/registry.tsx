@@ -7,9 +7,11 @@ import { openFeature } from './feature/open-feature.tsx';
 import { openGreenOutline } from './green-outline/open-green-outline.ts';
 import type { InstrumentEntry } from './instrument-entry.ts';
 import { openMeasureArea, openMeasureLine } from './measure/open-measure.tsx';
+import { openNorth } from './north/open-north.ts';
 import { openPencil } from './pencil/open-pencil.tsx';
 import { openReach } from './reach/open-reach.tsx';
 import { openRod } from './rod/open-rod.tsx';
+import { openScaleImage } from './scale-image/open-scale-image.tsx';
 import { openSiteMark } from './site-mark/open-site-mark.tsx';
 
 /**
@@ -19,7 +21,6 @@ import { openSiteMark } from './site-mark/open-site-mark.tsx';
 export function openInstruments(): readonly InstrumentEntry[] {
   return [
     openDrawHole(),
-    openGreenOutline(),
     openSiteMark(),
     openRod(),
     openReach(),
@@ -30,5 +31,8 @@ export function openInstruments(): readonly InstrumentEntry[] {
     openBoundary(),
     openBase(),
     openFeature(),
+    openScaleImage(),
+    openNorth(),
+    openGreenOutline(),
   ];
 }

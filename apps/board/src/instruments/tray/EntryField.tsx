@@ -21,7 +21,10 @@ export function EntryField({ hand, running, asked }: EntryFieldProps) {
     hand.drawing()?.focus();
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Escape') leave();
+    if (event.key === 'Escape') {
+      running.typing?.('');
+      leave();
+    }
     if (event.key !== 'Enter') return;
     event.preventDefault();
     const typed = event.currentTarget.value.trim();
@@ -45,7 +48,10 @@ export function EntryField({ hand, running, asked }: EntryFieldProps) {
         aria-invalid={wrong !== undefined}
         {...(wrong === undefined ? {} : { 'aria-describedby': `${id}-wrong` })}
         onKeyDown={onKeyDown}
-        onChange={() => setWrong(undefined)}
+        onChange={({ currentTarget }) => {
+          setWrong(undefined);
+          running.typing?.(currentTarget.value.trim());
+        }}
       />
       {wrong !== undefined && (
         <p id={`${id}-wrong`} className="strip__wrong" role="alert">
