@@ -12,7 +12,7 @@ interface DayStartShapeProps {
 }
 
 /** Dots, unlike the dashes of a drag's ghost. */
-const PEN = { colour: INKS.mention, weight: 2, dash: [0.5, 4.5] } as const;
+const PEN = { colour: INKS.mention, weight: 2.4, dash: [0.5, 4.8] } as const;
 /** Half the cross of a thing without extent, and the arm of a tee, in pixels. */
 const ARM = 6;
 

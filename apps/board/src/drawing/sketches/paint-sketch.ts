@@ -1,4 +1,5 @@
 import { INKS, SANS } from '../inks.ts';
+import { type Label, placeLabels } from '../label-placement.ts';
 import { type Canvas, ink, trace } from '../pen.ts';
 import { toSheet } from '../site-transform.ts';
 import type { SketchView, SketchWords } from './sketch-view.ts';
@@ -6,6 +7,9 @@ import type { SketchView, SketchWords } from './sketch-view.ts';
 /** Pixels a word needs to stand on its leg, and a letter of it. */
 const LEAST_ROOM = 58;
 const WORDS_SIZE = 12.5;
+const LETTER = 6.5;
+/** Words stand above their place. */
+const ABOVE = { x: 0, y: -11 };
 /** Half the stroke across the end of a measured leg, as on a dimension line. */
 const TICK = 4.5;
 /** A sketch that will be wiped is drawn lighter. */
@@ -38,7 +42,7 @@ export function paintSketch(canvas: Canvas, view: SketchView, scale: number, sta
     ticks(canvas, line, scale);
     ink(canvas, { colour, weight: 1.4 }, scale);
   }
-  for (const words of view.words) paintWords(canvas, words, colour, scale);
+  for (const words of legibleWords(view.words, scale)) write(canvas, words.text, words.at, colour, scale, ABOVE);
   if (!kept) paintInitials(canvas, view, scale);
 }
 
@@ -73,9 +77,20 @@ function ticks(canvas: Canvas, line: readonly number[], scale: number): void {
   }
 }
 
-function paintWords(canvas: Canvas, words: SketchWords, colour: string, scale: number): void {
-  if (words.room * scale < LEAST_ROOM) return;
-  write(canvas, words.text, words.at, colour, scale, { x: 0, y: -11 });
+/**
+ * The words that can be read at this scale: those with too little room on the ground, and those that would lie on
+ * others, are left out. The last, which says what all of it comes to, goes before the rest.
+ */
+function legibleWords(words: readonly SketchWords[], scale: number): readonly SketchWords[] {
+  const shown = words.filter(({ room }) => room * scale >= LEAST_ROOM).reverse();
+  const labels = shown.map(({ at, text }, index): Label => {
+    const [x, y] = toSheet(at);
+    const halfWidth = (text.length * LETTER) / 2;
+    const places = [{ x: x * scale, y: y * scale }];
+    return { id: String(index), places, halfWidth, halfHeight: WORDS_SIZE * 0.6, when: 'if there is room' };
+  });
+  const placed = placeLabels(labels);
+  return shown.filter((_, index) => placed.has(String(index)));
 }
 
 function paintInitials(canvas: Canvas, { by, colour }: SketchView, scale: number): void {

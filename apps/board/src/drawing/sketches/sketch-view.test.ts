@@ -49,5 +49,5 @@ test('every leg has its length at its middle, and the sum stands at the end', ()
 test('an area says what lies in it at its middle', () => {
   const ring = [at(0, 0), at(100, 0), at(100, 50), at(0, 50)];
   const view = toSketchView(sketch({ kind: 'measured area', ring }), 'metres', undefined);
-  expect(view?.words).toEqual([{ at: at(50, 25), text: '5,000 m²', room: Math.sqrt(5000) }]);
+  expect(view?.words).toEqual([{ at: at(50, 25), text: '5,000 m²', room: 2 * Math.sqrt(5000) }]);
 });

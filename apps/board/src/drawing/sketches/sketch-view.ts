@@ -49,8 +49,9 @@ export function toSketchView(sketch: Sketch, units: LengthUnit, centre: SitePoin
     case 'ring': {
       if (!centre) return undefined;
       const { radius } = shape;
+      // Small rings are read too: the words stand above them, not within.
       const top = { x: centre.x, y: centre.y + radius };
-      const shown = view([], top, [{ at: top, text: lengthWords(radius, units), room: radius }]);
+      const shown = view([], top, [{ at: top, text: lengthWords(radius, units), room: 8 * radius }]);
       return shown && { ...shown, ring: { at: centre, radius } };
     }
     case 'measured area':
@@ -65,7 +66,7 @@ export function toSketchView(sketch: Sketch, units: LengthUnit, centre: SitePoin
 
 function areaLabel(ring: Ring, units: LengthUnit): readonly SketchWords[] {
   const area = Math.abs(ringArea(ring));
-  return ring.length > 2 ? [{ at: ringCentroid(ring), text: areaWords(area, units), room: Math.sqrt(area) }] : [];
+  return ring.length > 2 ? [{ at: ringCentroid(ring), text: areaWords(area, units), room: 2 * Math.sqrt(area) }] : [];
 }
 
 /** Each leg at its middle, and of several what they come to at the end. */

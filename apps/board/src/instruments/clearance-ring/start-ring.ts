@@ -37,7 +37,7 @@ export function startRing(bench: Bench, radius: Slot<number>): Running {
   };
   const centreOf = (about: RingCentre): SitePoint | undefined => ringCentre(about, bench.routing(), bench.analysis());
   const refresh = () => {
-    prompt.set(`Press on a green, a tee, a turn or any place: a ring of ${length(radius.get())} about it.`);
+    prompt.set(`Press on a green, a tee, a turn or any place: a ring ${length(radius.get())} about it.`);
     const shown = pointer && aboutAt(pointer);
     const centre = shown && centreOf(shown.about);
     picture.set(

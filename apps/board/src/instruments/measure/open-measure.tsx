@@ -33,6 +33,7 @@ function openMeasure(
     instrument: {
       name,
       ...words,
+      ends: kind === 'measured line' ? 'End the line' : 'Close the area',
       start: (given) => {
         bench.set(given);
         return startMeasure(kind, given);

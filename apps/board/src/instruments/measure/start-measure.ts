@@ -51,6 +51,7 @@ export function startMeasure(kind: MeasureKind, bench: Bench): Running {
       if (!towards) return 'Point where this leg goes, or type its bearing too: 120 @ 45.';
       return void lay([...placed(), plus(from, scaled(towards, left))]);
     },
+    lastPoint: () => placed().at(-1),
     finish: measuring.finish,
     back: () => {
       if (placed().length === 0) return false;

@@ -32,9 +32,6 @@ export function ReachOptions({ held, choice }: ReachOptionsProps) {
       <Button className="button button--small" onPress={running.turn}>
         Turn here
       </Button>
-      <Button className="button button--small button--main" onPress={running.leave}>
-        Leave a hole
-      </Button>
     </>
   );
 }

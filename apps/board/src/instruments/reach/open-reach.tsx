@@ -15,6 +15,7 @@ export function openReach(): InstrumentEntry {
       name: 'reach',
       title: 'Reach',
       does: 'How far each model player reaches from a point, and with which club.',
+      ends: 'Leave a hole',
       start: (bench) => {
         const running = startReach(bench, choice);
         held.set(running);

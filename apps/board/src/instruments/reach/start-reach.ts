@@ -125,6 +125,7 @@ export function startReach(bench: Bench, choice: ReachChoice): RunningReach {
       refresh();
       return undefined;
     },
+    lastPoint: () => aim?.at ?? path.at(-1),
     finish: leave,
     leave,
     turn: () => {

@@ -36,9 +36,6 @@ export function RodOptions({ held, choice }: RodOptionsProps) {
       <LegsField legs={legs} units={units} onLegs={choice.legs.set} />
       <RodShelf legs={legs} units={units} onLegs={choice.legs.set} />
       <Choices label="The rod is pinned at" choices={ENDS} chosen={end} onChoose={choice.end.set} />
-      <Button className="button button--small button--main" onPress={rod.hand.leaveHole}>
-        Leave a hole
-      </Button>
       <Button className="button button--small" onPress={rod.hand.leaveLying}>
         Leave the rod lying
       </Button>

@@ -15,6 +15,7 @@ export function openRod(): InstrumentEntry {
       name: 'rod',
       title: 'Rod',
       does: 'Legs of fixed length, swung about a tee or a green; leaves a hole.',
+      ends: 'Leave a hole',
       start: (bench) => {
         const running = startRod(bench, choice);
         held.set({ bench, hand: running.hand });
