@@ -108,8 +108,9 @@ function Inside({ live, answer, incoming }: OpenBoardProps & { readonly live: Li
   const frame = useWatched(session.frame);
   const saved = useWatched(session.saved);
   const blobs = `/api/boards/${encodeURIComponent(answer.board)}/blobs/`;
-  const blobAddress = useMemo(() => (hash: string) => blobs + encodeURIComponent(hash), [blobs]);
-  const imports = useImageImports(session, blobs, incoming);
+  const own = useMemo(() => new Map<string, Blob>(), []);
+  const blobAddress = useMemo(() => (hash: string) => own.get(hash) ?? blobs + encodeURIComponent(hash), [own, blobs]);
+  const imports = useImageImports({ session, address: blobs, incoming, own });
   const me = useMemo(() => ({ name: answer.name, ink: answer.ink }), [answer]);
   if (frame) {
     return (

@@ -6,12 +6,18 @@ import { type ImageImports, openImageImports } from './image-imports.ts';
 import { checkPictureWith, openReader } from './reader/client.ts';
 import { sendPicture } from './send-picture.ts';
 
-/** The imports of the board that is open. @param incoming  files on their way to it: what comes is taken out */
-export function useImageImports(
-  session: BoardSession,
-  address: string,
-  incoming: Slot<readonly File[]>,
-): ImageImports | undefined {
+interface ImportsParts {
+  readonly session: BoardSession;
+  /** Where the board keeps its images, with a slash at the end. */
+  readonly address: string;
+  /** Files on their way to the board: what comes is taken out. */
+  readonly incoming: Slot<readonly File[]>;
+  /** The pictures this page brought itself, by their hash: they are not fetched again. */
+  readonly own: Map<string, Blob>;
+}
+
+/** The imports of the board that is open. */
+export function useImageImports({ session, address, incoming, own }: ImportsParts): ImageImports | undefined {
   const [imports, setImports] = useState<ImageImports>();
   useEffect(() => {
     const opened = openImageImports({
@@ -21,7 +27,11 @@ export function useImageImports(
       address,
       random: chance,
       check: (file, onDoing, signal) => checkPictureWith(openReader, file, onDoing, signal),
-      send: sendPicture,
+      send: async (sending) => {
+        const sent = await sendPicture(sending);
+        if (sent?.kind === 'kept') own.set(sent.hash, sending.picture.file);
+        return sent;
+      },
     });
     const take = () => {
       const files = incoming.get();
@@ -36,6 +46,6 @@ export function useImageImports(
       stop();
       opened.close();
     };
-  }, [session, address, incoming]);
+  }, [session, address, incoming, own]);
   return imports;
 }

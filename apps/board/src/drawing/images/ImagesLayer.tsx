@@ -5,12 +5,13 @@ import type { Watched } from '../../live/slot.ts';
 import { Layer } from '../konva-shapes.ts';
 import type { CanvasSize, View } from '../site-transform.ts';
 import { ImageFrame, ImageShape } from './ImageShape.tsx';
+import type { BlobPlace } from './pyramid/contract.ts';
 import { seenPart } from './seen-part.ts';
 import { levelFor, type Tile, tilesIn } from './tile-grid.ts';
 import { type Held, openPageTiles, type TileStore } from './tile-store.ts';
 
-/** Where a board's blobs are fetched from. */
-export type BlobAddress = (hash: string) => string;
+/** Where a board's blobs are. */
+export type BlobAddress = (hash: string) => BlobPlace;
 
 interface ImagesLayerProps {
   readonly images: readonly ImageLayer[];

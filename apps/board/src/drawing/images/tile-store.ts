@@ -1,5 +1,5 @@
 import { openSlot, type Watched } from '../../live/slot.ts';
-import type { Answer, Question } from './pyramid/contract.ts';
+import type { Answer, BlobPlace, Question } from './pyramid/contract.ts';
 import { coarserTile, keyOf, type Level, levelsOf, type Part, partOf, type Tile } from './tile-grid.ts';
 
 /** Pixels of tiles the page holds: a screen of 4K twice over, 130 MB. */
@@ -38,7 +38,7 @@ export interface TileStore {
 type WorkerPort = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
 /** @param open  makes the worker, at the first image */
-export function openTileStore(open: () => WorkerPort, addressOf: (blob: string) => string): TileStore {
+export function openTileStore(open: () => WorkerPort, placeOf: (blob: string) => BlobPlace): TileStore {
   const images = openSlot<ReadonlyMap<string, Held>>(new Map());
   const arrived = openSlot(0);
   const tiles = new Map<string, ImageBitmap>(); // in the order they were drawn last
@@ -89,7 +89,7 @@ export function openTileStore(open: () => WorkerPort, addressOf: (blob: string) 
   };
   const openImage = (blob: string) => {
     put(blob, { kind: 'opening' });
-    ask({ ask: 'open', blob, address: addressOf(blob) });
+    ask({ ask: 'open', blob, place: placeOf(blob) });
   };
   const forget = (blob: string) => {
     ask({ ask: 'close', blob });
@@ -157,9 +157,6 @@ function sourceIn({ width, height }: Level, whole: Part, part: Part): Piece['sou
 }
 
 /** The page's own store. */
-export function openPageTiles(addressOf: (blob: string) => string): TileStore {
-  return openTileStore(
-    () => new Worker(new URL('./pyramid/worker.ts', import.meta.url), { type: 'module' }),
-    addressOf,
-  );
+export function openPageTiles(placeOf: (blob: string) => BlobPlace): TileStore {
+  return openTileStore(() => new Worker(new URL('./pyramid/worker.ts', import.meta.url), { type: 'module' }), placeOf);
 }

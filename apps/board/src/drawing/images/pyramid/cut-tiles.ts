@@ -1,13 +1,13 @@
 import type { Stop } from '@loopwright/document';
 import type { Tile } from '../tile-grid.ts';
-import type { Answer, Question } from './contract.ts';
+import type { Answer, BlobPlace, Question } from './contract.ts';
 import type { ImageLevels } from './levels.ts';
 
 /** Milliseconds without a wish after which the large levels are let go. */
 const REST_AFTER = 15_000;
 
 export interface CutterParts {
-  readonly open: (address: string) => Promise<ImageLevels<ImageBitmap>>;
+  readonly open: (place: BlobPlace) => Promise<ImageLevels<ImageBitmap>>;
   readonly tell: (answer: Answer) => void;
   readonly later: (milliseconds: number, work: () => void) => Stop;
 }
@@ -18,7 +18,7 @@ export interface CutterParts {
  */
 export function cutTiles({ open, tell, later }: CutterParts): (question: Question) => void {
   const images = new Map<string, ImageLevels<ImageBitmap>>();
-  const opening: { readonly blob: string; readonly address: string }[] = [];
+  const opening: { readonly blob: string; readonly place: BlobPlace }[] = [];
   const wanted: Tile[] = [];
   const closed = new Set<string>();
   let busy = false;
@@ -28,9 +28,9 @@ export function cutTiles({ open, tell, later }: CutterParts): (question: Questio
   const rest = (but?: string) => {
     for (const [blob, levels] of images) if (blob !== but) levels.rest();
   };
-  const openNext = async (blob: string, address: string) => {
+  const openNext = async (blob: string, place: BlobPlace) => {
     try {
-      const levels = await open(address);
+      const levels = await open(place);
       if (closed.has(blob)) return levels.close();
       images.set(blob, levels);
       tell({ kind: 'opened', blob, widthPixels: levels.size.width, heightPixels: levels.size.height });
@@ -55,7 +55,7 @@ export function cutTiles({ open, tell, later }: CutterParts): (question: Questio
     for (;;) {
       const image = opening.shift();
       const tile = image ? undefined : wanted.shift();
-      if (image) await openNext(image.blob, image.address);
+      if (image) await openNext(image.blob, image.place);
       else if (tile) await cutNext(tile);
       else break;
     }

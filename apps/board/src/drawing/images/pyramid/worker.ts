@@ -1,16 +1,17 @@
 import { browserPixels } from './browser-pixels.ts';
-import type { Answer, Question } from './contract.ts';
+import type { Answer, BlobPlace, Question } from './contract.ts';
 import { cutTiles } from './cut-tiles.ts';
 import { openLevels } from './levels.ts';
 
-async function fetchImage(address: string): Promise<Blob> {
-  const answer = await fetch(address, { credentials: 'same-origin' });
+async function fetchImage(place: BlobPlace): Promise<Blob> {
+  if (typeof place !== 'string') return place;
+  const answer = await fetch(place, { credentials: 'same-origin' });
   if (!answer.ok) throw new Error(`the image was answered with ${answer.status}`);
   return answer.blob();
 }
 
 const hear = cutTiles({
-  open: async (address) => openLevels(await fetchImage(address), browserPixels),
+  open: async (place) => openLevels(await fetchImage(place), browserPixels),
   tell: (answer: Answer) => self.postMessage(answer, { transfer: answer.kind === 'tile' ? [answer.pixels] : [] }),
   later: (milliseconds, work) => {
     const timer = setTimeout(work, milliseconds);
