@@ -13,6 +13,7 @@ import { openReach } from './reach/open-reach.tsx';
 import { openRod } from './rod/open-rod.tsx';
 import { openScaleImage } from './scale-image/open-scale-image.tsx';
 import { openSiteMark } from './site-mark/open-site-mark.tsx';
+import { openWaypoints } from './waypoints/open-waypoints.tsx';
 
 /**
  * The instruments of a board, in the order of their buttons; made once for each board that is opened.
@@ -24,6 +25,7 @@ export function openInstruments(): readonly InstrumentEntry[] {
     openSiteMark(),
     openRod(),
     openReach(),
+    openWaypoints(),
     openMeasureLine(),
     openMeasureArea(),
     openPencil(),
