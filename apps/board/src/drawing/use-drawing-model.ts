@@ -6,10 +6,10 @@ import { chosenHoles } from '../tools/chosen-holes.ts';
 import type { GripsOf } from '../tools/grip.ts';
 import { gripsOf } from '../tools/grips-of.ts';
 import type { Targets } from '../tools/hit.ts';
-import { featureViews } from './feature-view.ts';
 import { openFindingViews } from './finding-view.ts';
 import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
+import { useLand } from './land/use-land.ts';
 import { openLabels } from './open-labels.ts';
 import { useSketches } from './sketches/use-sketches.ts';
 import { openSteadyList } from './steady-list.ts';
@@ -48,7 +48,8 @@ export function useDrawingModel(shown: Shown) {
     [],
   );
   const labelsOf = useMemo(openLabels, []);
-  const features = useMemo(() => featureViews(plan.site.features), [plan.site.features]);
+  const land = useLand({ ...shown, site: plan.site, chosen: selection.thing });
+  const { features } = land.still;
   const symbols = useMemo(() => plan.site.bases.map(({ apron }) => apron), [plan.site.bases]);
   const holes = makers.holes(routing, analysis);
   const walks = makers.walks(analysis);
@@ -85,13 +86,14 @@ export function useDrawingModel(shown: Shown) {
     teeSet: shown.teeSet,
     selected: only,
     ...(grips ? { grips } : {}),
+    land: land.targets,
   };
   const stillHoles = makers.stillHoles(holes.filter((hole) => !isMoving(hole)));
   const places = makers.stillNumbers(stillHoles.map(({ id }) => labels.numbers.get(id)));
   const stillNumbers = useMemo(() => numbersAt(stillHoles, places), [stillHoles, places]);
   const walkMoves = (walk: (typeof walks)[number]) => walk.holes.some((hole) => moving.has(hole));
   return {
-    features,
+    land,
     sketches,
     labels,
     targets,
@@ -118,7 +120,7 @@ function gripsShown(shown: Shown, chosen: readonly HoleId[], numbers: readonly S
 }
 
 /** Pixels from the middle of a number to the button beside it. */
-const BESIDE = 27;
+const BESIDE = 29;
 
 /** Where the button of the menu stands. */
 function besideNumber(number: SitePoint | undefined, scale: number): SitePoint | undefined {

@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
 import { useWatched } from '../live/use-watched.ts';
 import type { HoleHandsViewProps } from './HoleHandsView.tsx';
 
@@ -21,9 +21,26 @@ function NotFetched() {
 export function HoleHandsSlot(props: HoleHandsViewProps) {
   const open = useWatched(props.hands.menu);
   const asking = useWatched(props.hands.asking);
+  useKeyboardBack(open !== undefined || asking !== undefined);
   return open || asking ? (
     <Suspense>
       <LazyView {...props} />
     </Suspense>
   ) : null;
+}
+
+/** What had the keyboard is gone with the menu or the question: the drawing has it then, and not nobody. */
+function useKeyboardBack(isOpen: boolean): void {
+  const wasOpen = useRef(false);
+  useEffect(() => {
+    const closed = wasOpen.current && !isOpen;
+    wasOpen.current = isOpen;
+    if (!closed) return undefined;
+    // After the widgets have given it back where they can.
+    const timer = setTimeout(() => {
+      const drawing = document.querySelector('.plan__surface');
+      if (document.activeElement === document.body && drawing instanceof HTMLElement) drawing.focus();
+    });
+    return () => clearTimeout(timer);
+  }, [isOpen]);
 }

@@ -37,7 +37,7 @@ export function askToExchange(source: QuestionSource): HoleQuestion {
   const { routing, hole } = source;
   return {
     hole,
-    words: `Whose ground shall ${nameOf(source)} play on, and that hole on its?`,
+    words: `Which hole shall ${nameOf(source)} exchange corridors with? Each then plays where the other did.`,
     choices: otherHoles(source),
     editFor: (other) => ({ edit: 'exchange corridors', routing: routing.id, hole, with: other }),
   };
