@@ -67,6 +67,48 @@ test('two people change different things about one feature at once, and both cha
   expect(grace.read()).toEqual(ada.read());
 });
 
+test('undo of adding what somebody changed since takes it away on both pages; redo brings it back with the change', () => {
+  const { ada, grace, meet } = twoPages(smallPlan());
+  ada.edit({ edit: 'add features', features: [feature('f1')] });
+  meet();
+  grace.edit({ edit: 'change feature', feature: 'f1', to: { buffer: 9 } });
+  meet();
+  expect(ada.undo()).toMatchObject({ kind: 'undone', overtaken: 1 });
+  meet();
+  for (const plan of [ada, grace]) {
+    expect(plan.read().site.features.map(({ id }) => id)).toEqual(['pond']);
+    expect(plan.unread()).toEqual([]);
+  }
+  expect(grace.edit({ edit: 'change feature', feature: 'f1', to: { buffer: 7 } })).toBe('gone');
+  ada.redo();
+  meet();
+  expect(grace.read().site.features[1]).toEqual(feature('f1', { buffer: 9 }));
+});
+
+test('a tee set whose adding was undone is not there, whatever somebody called it since', () => {
+  const { ada, grace, meet } = twoPages(smallPlan());
+  ada.edit({ edit: 'add tee set', teeSet: { id: 't3', name: 'Tips', player: 'scratch man' }, after: 'first' });
+  meet();
+  grace.edit({ edit: 'change tee set', teeSet: 't3', to: { name: 'Gold' } });
+  meet();
+  ada.undo();
+  expect(ada.read().teeSets.map(({ id }) => id)).toEqual(['back', 'forward']);
+});
+
+test('undo of adding what somebody has removed changes nothing that is seen; undo of the removal finds it undone', () => {
+  const { ada, grace, meet } = twoPages(smallPlan());
+  ada.edit({ edit: 'add base', base });
+  meet();
+  grace.edit({ edit: 'remove base', base: 'b2' });
+  meet();
+  const seen = ada.read();
+  expect(ada.undo()).toMatchObject({ kind: 'undone', overtaken: 1 });
+  expect(ada.read()).toEqual(seen);
+  meet();
+  grace.undo();
+  expect(grace.read().site.bases.map(({ id }) => id)).toEqual(['house']);
+});
+
 test('a footprint of too many points is refused rather than dropped', () => {
   const plan = open();
   const large = Array.from({ length: 501 }, (_, x) => ({ x, y: x % 2 }));

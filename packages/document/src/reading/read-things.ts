@@ -25,7 +25,7 @@ import {
 } from '@loopwright/model';
 import type { Parts } from '../cells.ts';
 import { frozen } from '../plain-value.ts';
-import { partReader, type Read } from './part-reader.ts';
+import { type PartReader, partReader, type Read } from './part-reader.ts';
 
 /** The seat of anything but a hole: its place among its like, or taken away. */
 type ThingSeat = { readonly in: 'plan' | 'removed'; readonly key: string };
@@ -36,8 +36,17 @@ function parseThingSeat(value: unknown): ThingSeat | undefined {
   return value.in === 'plan' || value.in === 'removed' ? { in: value.in, key: value.key } : undefined;
 }
 
-/** Things without a readable seat come first, in the order of their ids. */
-const UNSEATED: ThingSeat = { in: 'plan', key: 'a0' };
+/** Things whose seat cannot be read come first, in the order of their ids. */
+const UNREADABLE_SEAT: ThingSeat = { in: 'plan', key: 'a0' };
+
+/**
+ * Where a thing sits. One that has no seat is not there: adding it was undone, and what somebody changed about it
+ * meanwhile waits for it to come back.
+ */
+function seatOf(reader: PartReader, parts: Parts): ThingSeat {
+  if ((parts.get('seat') ?? null) === null) return { in: 'removed', key: 'a0' };
+  return reader.take('seat', parseThingSeat) ?? UNREADABLE_SEAT;
+}
 
 /**
  * A thing whose parts are named as its fields are. A part that the thing can do without is left out when it cannot be
@@ -50,9 +59,8 @@ function thingReader<T extends { readonly id: string }>(
   return (group, parts) => {
     const reader = partReader(parts);
     const id = group.slice(group.lastIndexOf('/') + 1);
-    const isThere = fields.some((field) => (parts.get(field) ?? null) !== null);
-    const seat = reader.take('seat', parseThingSeat) ?? UNSEATED;
-    if (seat.in === 'removed' || !isThere) return { value: undefined, order: seat.key, unread: reader.unread() };
+    const seat = seatOf(reader, parts);
+    if (seat.in === 'removed') return { value: undefined, order: seat.key, unread: reader.unread() };
     const record: Record<string, unknown> = { id };
     for (const field of fields) {
       const value = parts.get(field) ?? null;
@@ -78,7 +86,7 @@ export const readRound = thingReader<Round>(['name', 'loops'], parseRound);
 /** An image: which pixels is one decision, where they lie another, how faint a third. */
 export function readImage(group: string, parts: Parts): Read<ImageLayer> {
   const reader = partReader(parts);
-  const seat = reader.take('seat', parseThingSeat) ?? UNSEATED;
+  const seat = seatOf(reader, parts);
   const pixels = reader.take('pixels', (value) => (isFields(value) ? value : undefined));
   if (seat.in === 'removed' || !pixels) return { value: undefined, order: seat.key, unread: reader.unread() };
   const value = parseImageLayer({
@@ -97,7 +105,7 @@ export function readImage(group: string, parts: Parts): Read<ImageLayer> {
 /** Something drawn beside the plan. Who drew it, and in which ink, is one decision. */
 export function readSketch(group: string, parts: Parts): Read<Sketch> {
   const reader = partReader(parts);
-  const seat = reader.take('seat', parseThingSeat) ?? UNSEATED;
+  const seat = seatOf(reader, parts);
   const shape = seat.in === 'removed' ? undefined : reader.take('shape', parseSketchShape);
   if (!shape) return { value: undefined, order: seat.key, unread: reader.unread() };
   const value = parseSketch({

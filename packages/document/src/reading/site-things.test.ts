@@ -74,7 +74,10 @@ test('a thousand and more sketches of strangers are read as far as a board goes'
   const doc = new Y.Doc();
   Y.applyUpdate(doc, createPlanState(drawnOn()));
   doc.transact(() => {
-    for (let i = 0; i < 1500; i++) doc.getMap('sketches').set(`x${i}/shape`, STROKE.shape);
+    for (let i = 0; i < 1500; i++) {
+      doc.getMap('sketches').set(`x${i}/seat`, { in: 'plan', key: 'a5' });
+      doc.getMap('sketches').set(`x${i}/shape`, STROKE.shape);
+    }
   });
   expect(openPlan(Y.encodeStateAsUpdate(doc)).read().site.sketches).toHaveLength(1000);
 });
