@@ -22,11 +22,11 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   'apps/board': [
     ...['model', 'geometry', 'ground', 'analysis', 'analysis/wording', 'search', 'protocol', 'formats', 'demo'],
-    ...['document', 'document/client'],
+    ...['document', 'document/client', 'formats/image'],
   ],
   'apps/server': [
     ...['model', 'geometry', 'ground', 'analysis', 'analysis/wording', 'search', 'protocol', 'formats', 'demo'],
-    ...['document', 'document/server'],
+    ...['document', 'document/server', 'formats/image'],
   ],
   'apps/cli': ['model', 'geometry', 'ground', 'analysis', 'analysis/wording', 'search', 'formats', 'document'],
 };
