@@ -1,42 +1,70 @@
-import { useMemo } from 'react';
+import { lazy, Suspense, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
-import { RosePanel } from '../rose/Rose.tsx';
+import { Fold } from '../../style/Fold.tsx';
 import { CardTable } from './CardTable.tsx';
-import type { CardRound } from './card-view.ts';
-import { toCardView } from './card-view.ts';
-import { LineTable } from './LineTable.tsx';
-import { toLineView } from './line-view.ts';
-import { RATING_CAUTION, type RatingRow, toRatingRows } from './ratings-view.ts';
+import { type CardRound, toCardView } from './card-view.ts';
+import { NamesTable } from './NamesTable.tsx';
+import { toNamesRows } from './names-view.ts';
+import './card.css';
 
-/** The card, the lines of play, the way on foot, the rose and the provisional length rating. */
-export function CardPanel({ plan, routing, analysis, reading, goTo }: DrawerProps) {
+const RoundOnCard = lazy(() => import('./RoundOnCard.tsx').then((part) => ({ default: part.RoundOnCard })));
+const TeeSetsSheet = lazy(() => import('./tee-sets/TeeSetsSheet.tsx').then((part) => ({ default: part.TeeSetsSheet })));
+
+/** The card: lengths and pars of all tee sets, names and verdicts, the way on foot; then the round in bars. */
+export function CardPanel({ plan, routing, analysis, reading, goTo, edit }: DrawerProps) {
   const card = useMemo(() => toCardView(plan, routing, analysis, reading.units), [plan, routing, analysis, reading]);
-  const lines = useMemo(() => toLineView(plan, routing, analysis, reading), [plan, routing, analysis, reading]);
-  if (card.loops.every(({ rows }) => rows.length === 0)) {
-    return (
-      <p className="empty">
-        <strong>No holes in the round yet.</strong> Bring a hole back from the spare tray, or drop a course file on the
-        board to make a new one.
-      </p>
-    );
-  }
+  const [namesOpen, setNamesOpen] = useState(false);
+  const of = { routing: routing.id, locked: routing.locked, edit };
+  if (card.loops.every(({ rows }) => rows.length === 0)) return <NoHoles spare={routing.spare.length} />;
   return (
     <>
-      <CardTable view={card} goTo={goTo} />
-      <p className="small soft">
-        {card.incomplete && `Incomplete and not counted: hole ${card.incomplete}. `}
-        Every length is rounded before it is summed, as on a printed card; <i>italic</i> lengths are from proposed tees.
-      </p>
+      <div>
+        <CardTable view={card} goTo={goTo} {...of} />
+        <p className="small soft">
+          {card.incomplete && `Incomplete and not counted: hole ${card.incomplete}. `}
+          Every length is rounded before it is summed, as on a printed card; <i>italic</i> lengths are from proposed
+          tees. A par typed in stays; a soft one follows the length.
+        </p>
+        <TeeSets plan={plan} edit={edit} />
+      </div>
+      <Fold title="Names and verdicts" open={namesOpen} onToggle={() => setNamesOpen(!namesOpen)}>
+        <NamesTable rows={toNamesRows(plan, routing)} {...of} />
+      </Fold>
       {card.rounds.map((round) => (
         <OnFoot key={round.total.key} round={round} unit={card.unit} />
       ))}
-      <LineTable view={lines} unit={card.unit} />
-      {analysis.rounds.map((round) => (
-        <RosePanel key={round.round} round={round} units={reading.units} />
-      ))}
-      {analysis.rounds.map((round) => (
-        <Ratings key={round.round} rows={toRatingRows(round, plan)} />
-      ))}
+      <Suspense fallback={<p className="drawer__wait soft small">Fetching the bars …</p>}>
+        <RoundOnCard plan={plan} routing={routing} analysis={analysis} reading={reading} />
+      </Suspense>
+    </>
+  );
+}
+
+function NoHoles({ spare }: { readonly spare: number }) {
+  return (
+    <p className="empty">
+      <strong>No holes in the round yet.</strong>{' '}
+      {spare > 0
+        ? 'Bring a hole back from the spare tray: its menu in the round says ‘Bring back’.'
+        : 'Draw the first one: press D, then its tee, its turns and its green.'}
+    </p>
+  );
+}
+
+/** Opens the sheet of tee sets. */
+function TeeSets({ plan, edit }: Pick<DrawerProps, 'plan' | 'edit'>) {
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <Button className="button button--small" onPress={() => setOpen(true)}>
+        Tee sets …
+      </Button>
+      {open && (
+        <Suspense fallback={null}>
+          <TeeSetsSheet plan={plan} edit={edit} onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
     </>
   );
 }
@@ -57,39 +85,5 @@ function OnFoot({ round, unit }: { readonly round: CardRound; readonly unit: str
       <dt>Climb</dt>
       <dd>no ground yet</dd>
     </dl>
-  );
-}
-
-function Ratings({ rows }: { readonly rows: readonly RatingRow[] }) {
-  if (rows.length === 0) return null;
-  return (
-    <section aria-label="Length rating, provisional">
-      <table className="table">
-        <caption>Length rating, provisional</caption>
-        <thead>
-          <tr>
-            <th scope="col" className="table__words">
-              tees
-            </th>
-            <th scope="col" className="table__words">
-              for
-            </th>
-            <th scope="col">scratch</th>
-            <th scope="col">bogey</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <tr key={row.key}>
-              <th scope="row">{row.teeSet}</th>
-              <td className="table__words">{row.sex}</td>
-              <td>{row.scratch}</td>
-              <td>{row.bogey}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      <p className="caution">{RATING_CAUTION}</p>
-    </section>
   );
 }

@@ -1,17 +1,24 @@
 import { memo } from 'react';
-import type { GoTo } from '../../board/parts.ts';
+import type { DoEdit, GoTo } from '../../board/parts.ts';
 import { saysTheSame } from '../../reading/steady.ts';
 import { WideTable } from '../../style/WideTable.tsx';
-import type { CardCell } from './card-totals.ts';
-import type { CardLoop, CardRow, CardTotal, CardView } from './card-view.ts';
+import { CardRowView, Cells } from './CardRowView.tsx';
+import type { CardDifference } from './card-differences.ts';
+import type { CardLoop, CardTotal, CardView } from './card-view.ts';
 
-interface CardTableProps {
-  readonly view: CardView;
+interface CardHands {
+  readonly routing: string;
+  readonly locked: boolean;
   readonly goTo: GoTo;
+  readonly edit: DoEdit;
 }
 
-/** Numbers, pars and lengths of all tee sets, loop by loop, with the round's total at the foot. */
-export function CardTable({ view, goTo }: CardTableProps) {
+interface CardTableProps extends CardHands {
+  readonly view: CardView;
+}
+
+/** Numbers, pars and lengths of all tee sets, loop by loop, with the round's totals and differences at the foot. */
+export function CardTable({ view, ...hands }: CardTableProps) {
   return (
     <WideTable label="Lengths and pars">
       <table className="table card-table">
@@ -21,21 +28,28 @@ export function CardTable({ view, goTo }: CardTableProps) {
             <th scope="col" className="table__words">
               hole
             </th>
-            <th scope="col">par, men</th>
-            <th scope="col">par, women</th>
-            {view.columns.map(({ teeSet, name }) => (
-              <th key={teeSet} scope="col">
-                {name}
+            <th scope="col" className="card-table__par">
+              par, men
+            </th>
+            <th scope="col" className="card-table__par">
+              par, women
+            </th>
+            {view.columns.map(({ teeSet, name, player }) => (
+              <th key={teeSet} scope="col" title={`for the ${player}`}>
+                <bdi className="card-table__set">{name}</bdi>
               </th>
             ))}
           </tr>
         </thead>
         {view.loops.map((loop) => (
-          <LoopRows key={loop.loop} loop={loop} goTo={goTo} />
+          <LoopRows key={loop.loop} loop={loop} {...hands} />
         ))}
         <tfoot>
           {view.rounds.map(({ total }) => (
             <TotalRow key={total.key} total={total} />
+          ))}
+          {view.differences.map((difference) => (
+            <DifferenceRow key={difference.key} difference={difference} />
           ))}
         </tfoot>
       </table>
@@ -43,54 +57,39 @@ export function CardTable({ view, goTo }: CardTableProps) {
   );
 }
 
-function LoopRows({ loop, goTo }: { readonly loop: CardLoop; readonly goTo: GoTo }) {
+function LoopRows({ loop, ...hands }: CardHands & { readonly loop: CardLoop }) {
   return (
     <tbody>
       {loop.rows.map((row) => (
-        <HoleRow key={row.hole} row={row} goTo={goTo} />
+        <CardRowView key={row.hole} row={row} {...hands} />
       ))}
       {loop.total && <TotalRow total={loop.total} />}
     </tbody>
   );
 }
 
-const HoleRow = memo(function HoleRow({ row, goTo }: { readonly row: CardRow; readonly goTo: GoTo }) {
+const TotalRow = memo(function TotalRow({ total }: { readonly total: CardTotal }) {
   return (
-    <tr title={row.parWords || undefined}>
+    <tr className="table__total">
       <th scope="row">
-        <button
-          type="button"
-          className="place-link"
-          aria-label={`Go to hole ${row.number}`}
-          onClick={() => goTo({ kind: 'hole', hole: row.hole })}
-        >
-          {row.number}
-        </button>
+        <bdi>{total.name}</bdi>
       </th>
-      <td>{row.men}</td>
-      <td>{row.women}</td>
-      <Cells cells={row.lengths} />
+      <td className="card-table__par">{total.men}</td>
+      <td className="card-table__par">{total.women}</td>
+      <Cells cells={total.lengths} />
     </tr>
   );
 }, saysTheSame);
 
-function TotalRow({ total }: { readonly total: CardTotal }) {
+const DifferenceRow = memo(function DifferenceRow({ difference }: { readonly difference: CardDifference }) {
   return (
-    <tr className="table__total">
-      <th scope="row">{total.name}</th>
-      <td>{total.men}</td>
-      <td>{total.women}</td>
-      <Cells cells={total.lengths} />
+    <tr className="card-table__difference">
+      <th scope="row" colSpan={3}>
+        <bdi>{difference.name}</bdi>
+      </th>
+      {difference.lengths.map(({ teeSet, figure }) => (
+        <td key={teeSet}>{figure}</td>
+      ))}
     </tr>
   );
-}
-
-/** A tee that the designer has not placed is set in italics and said to be proposed. */
-function Cells({ cells }: { readonly cells: readonly CardCell[] }) {
-  return cells.map(({ teeSet, figure, proposed }) => (
-    <td key={teeSet} className={proposed ? 'proposed' : undefined}>
-      {figure}
-      {proposed && <span className="only-heard"> proposed tee</span>}
-    </td>
-  ));
-}
+}, saysTheSame);

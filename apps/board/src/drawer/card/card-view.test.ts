@@ -7,7 +7,7 @@ import { toLineView } from './line-view.ts';
 test('the card prints each hole and sums what it prints', () => {
   const card = toCardView(PLAN, ROUTING, ANALYSIS, 'yards');
   const [front] = card.loops;
-  expect(front?.rows.map(({ number, men, lengths }) => [number, men, lengths[0]?.figure])).toEqual([
+  expect(front?.rows.map(({ number, men, lengths }) => [number, men.figure, lengths[0]?.figure])).toEqual([
     ['1', '4', '400'],
     ['2', '3', '164'],
   ]);
@@ -21,7 +21,7 @@ test('a hole in the round that lacks a part is named and shows no figure', () =>
   const holes = new Map(ANALYSIS.holes).set('h2', { ...h2, missing: 'green' });
   const card = toCardView(PLAN, ROUTING, { ...ANALYSIS, holes }, 'metres');
   expect(card.incomplete).toBe('2');
-  expect(card.loops[0]?.rows[1]).toMatchObject({ men: '–', lengths: [{ figure: '–' }] });
+  expect(card.loops[0]?.rows[1]).toMatchObject({ men: { figure: '–' }, lengths: [{ figure: '–' }] });
 });
 
 test('both pars of an overlap are told', () => {
@@ -37,4 +37,12 @@ test('a straight hole north reads 000° N and the walk on is told', () => {
   const { rows, player } = toLineView(PLAN, ROUTING, ANALYSIS, { units: 'yards', teeSet: 'back' });
   expect(player).toBe('scratch man');
   expect(rows[0]).toMatchObject({ direction: '000° N', bends: 'straight', approach: '–', walk: '50', back: '' });
+});
+
+test('a par is by length until the designer chose one', () => {
+  const holes = ROUTING.holes.map((hole) =>
+    hole.id === 'h2' ? { ...hole, par: { men: 4, women: 'by length' } as const } : hole,
+  );
+  const card = toCardView(PLAN, { ...ROUTING, holes }, ANALYSIS, 'yards');
+  expect(card.loops[0]?.rows.map(({ men }) => men.chosen)).toEqual(['by length', 'by hand']);
 });

@@ -1,22 +1,31 @@
-import type { Analysis, HoleFigures, LoopFigures, RoundFigures } from '@loopwright/analysis';
-import type { HoleId, LengthUnit, Plan, Routing } from '@loopwright/model';
+import type { Analysis, HoleFigures, LoopFigures, RoundFigures, Sex } from '@loopwright/analysis';
+import { type Hole, type HoleId, holeOf, type LengthUnit, type Plan, type Routing } from '@loopwright/model';
 import { cardTotal, grouped, lengthFigure, unitSymbol } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
 import { timeWords } from '../../reading/times.ts';
+import { type CardDifference, differencesOf } from './card-differences.ts';
 import { type CardCell, totalFigures } from './card-totals.ts';
 
-/** One column of the card: a tee set. */
+/** One column of the card: a tee set, and the player it is for. */
 export interface CardColumn {
   readonly teeSet: string;
   readonly name: string;
+  readonly player: string;
+}
+
+/** A par as the card shows it: chosen by the designer, or following the length. */
+export interface CardPar {
+  /** '4'; '–' on an incomplete hole. */
+  readonly figure: string;
+  readonly chosen: 'by hand' | 'by length';
 }
 
 export interface CardRow {
   readonly hole: HoleId;
   readonly number: string;
-  /** '4', or '4 or 5' where the length lies in an overlap of the table and nothing was chosen. */
-  readonly men: string;
-  readonly women: string;
+  readonly men: CardPar;
+  readonly women: CardPar;
+  /** Both pars where the length lies in an overlap of the table. */
   readonly parWords: string;
   readonly lengths: readonly CardCell[];
 }
@@ -48,6 +57,7 @@ export interface CardView {
   readonly unit: string;
   readonly loops: readonly CardLoop[];
   readonly rounds: readonly CardRound[];
+  readonly differences: readonly CardDifference[];
   readonly incomplete: string;
 }
 
@@ -55,13 +65,13 @@ export interface CardView {
 export function toCardView(plan: Plan, routing: Routing, analysis: Analysis, units: LengthUnit): CardView {
   const names = namesOf(plan, routing, units);
   const rowOf = (hole: HoleId) => {
-    const figures = analysis.holes.get(hole);
-    return figures ? [toRow(figures, names.number(hole), plan, units)] : [];
+    const [figures, decided] = [analysis.holes.get(hole), holeOf(routing, hole)];
+    return figures && decided ? [toRow(figures, decided, names.number(hole), plan, units)] : [];
   };
   const totals = new Map(analysis.loops.map((loop) => [loop.loop, loop]));
   const open = routing.loops.flatMap((loop) => loop.holes).filter((hole) => analysis.holes.get(hole)?.missing);
   return {
-    columns: plan.teeSets.map(({ id, name }) => ({ teeSet: id, name })),
+    columns: plan.teeSets.map(({ id, name, player }) => ({ teeSet: id, name, player })),
     unit: unitSymbol(units),
     loops: routing.loops.map((loop) => ({
       loop: loop.id,
@@ -70,11 +80,12 @@ export function toCardView(plan: Plan, routing: Routing, analysis: Analysis, uni
       total: totalOf(totals.get(loop.id), loop.id, loop.name, units),
     })),
     rounds: analysis.rounds.flatMap((figures) => roundOf(figures, routing, units)),
+    differences: differencesOf(routing, analysis, units),
     incomplete: open.map((hole) => names.number(hole)).join(', '),
   };
 }
 
-function toRow(figures: HoleFigures, number: string, plan: Plan, units: LengthUnit): CardRow {
+function toRow(figures: HoleFigures, decided: Hole, number: string, plan: Plan, units: LengthUnit): CardRow {
   const cells = plan.teeSets.map(({ id }) => {
     const tee = figures.missing ? undefined : figures.tees.find(({ teeSet }) => teeSet === id);
     const figure = tee ? lengthFigure(tee.measuredLength, units) : '–';
@@ -85,10 +96,17 @@ function toRow(figures: HoleFigures, number: string, plan: Plan, units: LengthUn
   return {
     hole: figures.id,
     number,
-    men: figures.missing ? '–' : String(figures.par.men),
-    women: figures.missing ? '–' : String(figures.par.women),
+    men: parOf(figures, decided, 'men'),
+    women: parOf(figures, decided, 'women'),
     parWords: either ? `By length: men ${men.join(' or ')}, women ${women.join(' or ')}` : '',
     lengths: cells,
+  };
+}
+
+function parOf({ missing, par }: HoleFigures, decided: Hole, sex: Sex): CardPar {
+  return {
+    figure: missing ? '–' : String(par[sex]),
+    chosen: decided.par[sex] === 'by length' ? 'by length' : 'by hand',
   };
 }
 

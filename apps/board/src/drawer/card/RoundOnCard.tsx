@@ -1,0 +1,57 @@
+import { useMemo, useState } from 'react';
+import type { DrawerProps } from '../../board/parts.ts';
+import { unitSymbol } from '../../reading/lengths.ts';
+import { namesOf } from '../../reading/names.ts';
+import { RosePanel } from '../rose/Rose.tsx';
+import { ApproachClubs } from './bars/ApproachClubs.tsx';
+import { toClubHoles } from './bars/approach-clubs.ts';
+import { LengthBars } from './bars/LengthBars.tsx';
+import { toParBars } from './bars/length-bars.ts';
+import { RhythmStrip } from './bars/RhythmStrip.tsx';
+import { toStrip } from './bars/rhythm-strip.ts';
+import { LineTable } from './LineTable.tsx';
+import { toLineView } from './line-view.ts';
+import { Ratings } from './Ratings.tsx';
+import { toRatingRows } from './ratings-view.ts';
+import './bars/bars.css';
+
+type RoundOnCardProps = Pick<DrawerProps, 'plan' | 'routing' | 'analysis' | 'reading'>;
+
+/** One round beside itself: as it is played, its lengths by par, its clubs, its directions, its provisional rating. */
+export function RoundOnCard({ plan, routing, analysis, reading }: RoundOnCardProps) {
+  const [chosen, setChosen] = useState('');
+  const round = analysis.rounds.find((each) => each.round === chosen) ?? analysis.rounds[0];
+  const bars = useMemo(() => {
+    if (!round) return undefined;
+    const names = namesOf(plan, routing, reading.units);
+    return {
+      strip: toStrip({ plan, routing, analysis }, round, reading, names),
+      pars: toParBars(analysis, round, reading, names),
+      clubs: toClubHoles(analysis, round, reading, names),
+    };
+  }, [plan, routing, analysis, reading, round]);
+  const lines = useMemo(() => toLineView(plan, routing, analysis, reading), [plan, routing, analysis, reading]);
+  const unit = unitSymbol(reading.units);
+  return (
+    <>
+      {routing.rounds.length > 1 && (
+        <label className="field">
+          <span className="field__label">Round shown below</span>
+          <select className="input" value={round?.round} onChange={(event) => setChosen(event.target.value)}>
+            {routing.rounds.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {bars && bars.strip.length > 0 && <RhythmStrip holes={bars.strip} unit={unit} />}
+      {bars && bars.pars.length > 0 && <LengthBars pars={bars.pars} unit={unit} />}
+      {bars && bars.clubs.length > 0 && <ApproachClubs clubs={bars.clubs} player={lines.player} />}
+      <LineTable view={lines} unit={unit} />
+      {round && <RosePanel round={round} units={reading.units} />}
+      {round && <Ratings rows={toRatingRows(round, plan)} />}
+    </>
+  );
+}
