@@ -7,8 +7,14 @@ import type { Frame } from '../live/frame.ts';
 import type { Watched } from '../live/slot.ts';
 import type { Bench, Snapped, SnapWishes } from './instrument.ts';
 
+/** What of the session instruments work with. */
+export type BenchSession = Pick<
+  BoardSession,
+  'frame' | 'writtenPlan' | 'selection' | 'edit' | 'drag' | 'drop' | 'select' | 'say'
+>;
+
 export interface BenchParts {
-  readonly session: BoardSession;
+  readonly session: BenchSession;
   readonly viewpoint: Viewpoint;
   readonly reading: Watched<Reading>;
   readonly me: Me;

@@ -10,7 +10,7 @@ import { guidesFor } from './guides-for.ts';
 import { pulled } from './pulled.ts';
 
 interface SnapParts {
-  readonly session: BoardSession;
+  readonly session: Pick<BoardSession, 'frame' | 'writtenPlan'>;
   readonly viewpoint: Viewpoint;
   readonly reading: Watched<Reading>;
   readonly isOff: () => boolean;

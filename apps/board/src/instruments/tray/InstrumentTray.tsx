@@ -1,9 +1,9 @@
 import { memo, useState } from 'react';
-import { Toolbar } from 'react-aria-components';
+import { Button, Toolbar } from 'react-aria-components';
 import type { CanvasSize } from '../../drawing/site-transform.ts';
 import type { Watched } from '../../live/slot.ts';
 import { useWatched } from '../../live/use-watched.ts';
-import type { InstrumentHand } from '../instrument-hand.ts';
+import type { Held, InstrumentHand } from '../instrument-hand.ts';
 import { InstrumentButton } from './InstrumentButton.tsx';
 import { Strip } from './Strip.tsx';
 import './tray.css';
@@ -14,59 +14,76 @@ interface InstrumentTrayProps {
   readonly size: Watched<CanvasSize>;
 }
 
-/** Pixels of drawing from which buttons have words, the strip has room for all of it, and the buttons need not fold. */
-const WORDS_FROM = 640;
+/** Pixels of drawing from which buttons have names and the strip has room for all of it, and from which they do not fold. */
 const ROOMY_FROM = 780;
 const OPEN_FROM = 400;
 
-/** The instruments over the upper left edge of the drawing, and the strip of the one in the hand. Not drawn anew while somebody drags. */
+/**
+ * The instruments over the upper left edge of the drawing, and the strip of the one in the hand. Not drawn anew while
+ * somebody drags.
+ */
 export const InstrumentTray = memo(function InstrumentTray({ hand, size }: InstrumentTrayProps) {
   const held = useWatched(hand.held);
-  const { width } = useWatched(size);
-  const [isUnfolded, setUnfolded] = useState(false);
-  const isFolded = width < OPEN_FROM && !isUnfolded;
-  const shown = isFolded ? [] : hand.entries;
-  const words = width >= WORDS_FROM;
+  const isRoomy = useWatched(size).width >= ROOMY_FROM;
   return (
-    <div className={`table-top${words ? ' table-top--words' : ''}`}>
-      <Toolbar className="instrument-tray" orientation="vertical" aria-label="Instruments">
-        <InstrumentButton
-          instrument={HAND}
-          isHeld={held === undefined}
-          words={words}
-          onTake={() => {
-            hand.putAway();
-            hand.drawing()?.focus();
-            setUnfolded(false);
-          }}
-        />
-        {shown.map(({ instrument }) => (
-          <InstrumentButton
-            key={instrument.name}
-            instrument={instrument}
-            isHeld={held?.entry.instrument === instrument}
-            words={words}
-            onTake={() => {
-              hand.take(instrument.name);
-              setUnfolded(false);
-            }}
-          />
-        ))}
-        {isFolded && (
-          <button
-            type="button"
-            className="instrument-tray__more"
-            aria-expanded="false"
-            onClick={() => setUnfolded(true)}
-          >
-            <span aria-hidden="true">⋯</span>
-            <span className="only-heard">Show the instruments</span>
-          </button>
-        )}
-      </Toolbar>
-      {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={width >= ROOMY_FROM} />}
+    <div className="table-top">
+      <Tray hand={hand} size={size} held={held} isRoomy={isRoomy} />
+      {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={isRoomy} />}
     </div>
   );
 });
+
+interface TrayProps extends InstrumentTrayProps {
+  readonly held: Held | undefined;
+  readonly isRoomy: boolean;
+}
+
+function Tray({ hand, size, held, isRoomy }: TrayProps) {
+  const [isUnfolded, setUnfolded] = useState(false);
+  const [areNamed, setNamed] = useState<boolean>();
+  const isSmall = useWatched(size).width < OPEN_FROM;
+  const isFolded = isSmall && !isUnfolded;
+  const words = areNamed ?? (isRoomy || isUnfolded);
+  const take = (does: () => void) => () => {
+    does();
+    hand.drawing()?.focus();
+    setUnfolded(false);
+  };
+  const inHand = held?.entry.instrument;
+  return (
+    <Toolbar className="instrument-tray" orientation="vertical" aria-label="Instruments">
+      <InstrumentButton instrument={HAND} isHeld={!held} words={words} onTake={take(hand.putAway)} />
+      {hand.entries
+        .filter(({ instrument }) => !isFolded || instrument === inHand)
+        .map(({ instrument }) => (
+          <InstrumentButton
+            key={instrument.name}
+            instrument={instrument}
+            isHeld={instrument === inHand}
+            words={words}
+            onTake={take(() => hand.take(instrument.name))}
+          />
+        ))}
+      {isSmall ? (
+        <Button
+          className="instrument-tray__button"
+          aria-label={isFolded ? 'Show the instruments' : 'Fold the instruments'}
+          aria-expanded={!isFolded}
+          onPress={() => setUnfolded(isFolded)}
+        >
+          ⋯
+        </Button>
+      ) : (
+        <Button
+          className="instrument-tray__button instrument-tray__names"
+          aria-label={words ? 'Hide the names' : 'Show the names'}
+          onPress={() => setNamed(!words)}
+        >
+          {words ? '‹' : '›'}
+        </Button>
+      )}
+    </Toolbar>
+  );
+}
 
 const HAND = { name: 'hand', title: 'Hand', does: 'Moves holes and their parts, and the paper.' } as const;

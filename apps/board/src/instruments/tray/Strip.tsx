@@ -26,6 +26,9 @@ export function Strip({ hand, held, isRoomy }: StripProps) {
   const [isOpen, setOpen] = useState(false);
   return (
     <section className="strip" aria-label={entry.instrument.title}>
+      <Button className="button button--small button--quiet strip__away" aria-label="Put away" onPress={hand.putAway}>
+        ✕
+      </Button>
       <p className="strip__prompt" aria-live="polite">
         {prompt}
         {isByKeys && <span className="strip__keys"> Space presses at the cross; Enter makes it the last.</span>}
@@ -50,9 +53,6 @@ export function Strip({ hand, held, isRoomy }: StripProps) {
             Options
           </ToggleButton>
         )}
-        <Button className="button button--small button--quiet" onPress={hand.putAway}>
-          Put away
-        </Button>
       </div>
       {Options && (isRoomy || isOpen) && (
         <div className="strip__row">
