@@ -10,6 +10,7 @@ export type PencilEnd = 'point' | 'eraser';
 
 const PROMPTS = {
   point: 'Draw; everybody sees it. Or press from point to point, and Enter ends the line.',
+  drawing: 'Let go where the line ends.',
   going: 'Press for the next point; Enter ends the line.',
   eraser: 'Press on a sketch to wipe it, or drag over several. Kept ones stay.',
 } as const;
@@ -55,6 +56,7 @@ export function startPencil(bench: Bench, end: Watched<PencilEnd>): Running {
         isDrag ||= hasTravelled(start, at);
         stroke = drawnOn(stroke, at.site, bench.scale());
         show();
+        if (isDrag && before.length === 0) prompt.set(PROMPTS.drawing);
       },
       end: () => {
         // Pressed on the spot it is a point of a line that goes on; drawn in one, and from nothing, it is all.

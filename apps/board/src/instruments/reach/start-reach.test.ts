@@ -44,7 +44,7 @@ test('a turn that was set is kept, and the reach goes on from there', () => {
   running.hover(mouseAt(120, 340));
   // √(120² + 120²) = 169.7 m = 185.6 yd, within the second shot of 220 yd: 5 iron, 0.73 of 250 = 182.5.
   expect(running.picture.get().atPointer).toEqual(['170 m, bearing 045°', 'scratch man: 5 iron']);
-  running.leave();
+  running.finish?.();
   expect(written[0]).toMatchObject({ turnPoints: [{ at: at(0, 220) }], green: { centre: at(120, 340) } });
 });
 
@@ -58,7 +58,7 @@ test('a press holds the aim while the hand goes to a button; the start is moved 
   running.hover(mouseAt(30, 0));
   tap(running, 30, 0);
   running.hover(mouseAt(30, 170));
-  running.leave();
+  running.finish?.();
   expect(written[0]).toMatchObject({ tees: { back: at(30, 0) }, green: { centre: at(30, 170) } });
 });
 

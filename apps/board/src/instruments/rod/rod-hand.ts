@@ -35,6 +35,7 @@ export function openRodHand(bench: Bench, choice: RodChoice): RodHand {
   const entry = openSlot<string | undefined>(undefined);
   let rod: Rod | undefined;
   let snapped: Snapped | undefined;
+  let isPointed = false;
   let id = bench.freshId('k');
 
   /** From the pin on: the chosen legs run from the tee. */
@@ -73,6 +74,7 @@ export function openRodHand(bench: Bench, choice: RodChoice): RodHand {
     rod: () => rod,
     take,
     pin: (at) => {
+      isPointed &&= rod !== undefined;
       rod = rod ? { ...rod, pin: at.at } : straightRod(at.at, legs());
       snapped = at;
       refresh();
@@ -81,11 +83,13 @@ export function openRodHand(bench: Bench, choice: RodChoice): RodHand {
       if (!rod) return;
       const swung = swungBy(bench, rod, joint, at, choice.end.get());
       rod = swung.rod;
+      isPointed = true;
       snapped = swung.snapped;
       refresh();
     },
     set: (next) => {
       rod = next;
+      isPointed = true;
       snapped = undefined;
       if (rod) refresh();
       else putUp();
@@ -96,6 +100,8 @@ export function openRodHand(bench: Bench, choice: RodChoice): RodHand {
     },
     leaveHole: () => {
       if (!rod) return bench.say('Pin the rod first: press on the drawing.');
+      // A second press on the pin is a slip of the hand: nobody has said yet where the hole goes.
+      if (!isPointed) return bench.say('Point the rod first, or type its bearing.');
       const left = leaveHole(bench, inPlay(jointsOf(rod)));
       if (left.kind === 'left') return putUp();
       bench.say(left.why);

@@ -59,6 +59,14 @@ test('one press of Enter leaves a hole: tee, turn, green, in the next place of t
   expect(running.back?.()).toBe(false);
 });
 
+test('a double press on the pin leaves no hole: nobody has said where it goes', () => {
+  const { running, written, said } = openRod();
+  tap(running, 0, 0);
+  running.finish?.();
+  expect(written).toEqual([]);
+  expect(said.at(-1)).toMatch(/Point the rod/);
+});
+
 test('pinned at the green, the legs run from the tee all the same', () => {
   const { running, written, choice } = openRod();
   choice.end.set('green');
@@ -110,6 +118,7 @@ test('a locked routing takes no hole, and the rod stays where it is', () => {
   const plan = openFakeBench().bench.routing();
   const { running, written, said, shown } = openRod({ routing: { ...plan, locked: true } });
   tap(running, 0, 0);
+  running.hover(mouseAt(0, 300));
   running.finish?.();
   expect(written).toEqual([]);
   expect(said.at(-1)).toMatch(/locked/);

@@ -4,11 +4,12 @@ import type { Bench } from '../instrument.ts';
 
 export type Whose = 'mine' | 'everybody';
 
-/** Sketches that may be wiped at once: those not kept, of one person or of all. */
-export function wipeable(sketches: readonly Sketch[], whose: Whose, me: Me): readonly SketchId[] {
-  return sketches
-    .filter(({ kept, by, ink }) => !kept && (whose === 'everybody' || (by === me.name && ink === me.ink)))
-    .map(({ id }) => id);
+/**
+ * Sketches that may be wiped at once: those not kept, of one person or of all. A person is who calls themselves so: their
+ * ink may be another each time they come.
+ */
+export function wipeable(sketches: readonly Sketch[], whose: Whose, me: Pick<Me, 'name'>): readonly SketchId[] {
+  return sketches.filter(({ kept, by }) => !kept && (whose === 'everybody' || by === me.name)).map(({ id }) => id);
 }
 
 /** Wipes them in one step, and says how many there were. */
