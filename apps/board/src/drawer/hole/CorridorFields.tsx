@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components';
 import { lengthFigure, lengthWords, unitSymbol } from '../../reading/lengths.ts';
+import { TypedField } from '../typed/TypedField.tsx';
 import { corridorAnswer, toCorridorRows } from './corridor-view.ts';
 import type { SectionProps } from './hole-sheet.ts';
-import { TypedField } from './TypedField.tsx';
 
 /** The widths of the corridor: the hole's own, or the board's as they are. */
 export function CorridorFields({ plan, routing, hole, reading, edit }: SectionProps) {

@@ -5,9 +5,9 @@ import type { DrawerProps } from '../../board/parts.ts';
 import { bearingWords } from '../../reading/directions.ts';
 import { lengthFigure, unitSymbol } from '../../reading/lengths.ts';
 import { LEAST_GREEN, oval, shapeOf, sized, turned } from '../../tools/green-shapes.ts';
+import { TypedField } from '../typed/TypedField.tsx';
+import { bearingAnswer, lengthAnswer } from '../typed/typed-answer.ts';
 import type { SectionProps } from './hole-sheet.ts';
-import { TypedField } from './TypedField.tsx';
-import { bearingAnswer, lengthAnswer } from './typed-answer.ts';
 
 const SIZE = { least: LEAST_GREEN, most: LIMITS.greenSize };
 

@@ -1,9 +1,9 @@
 import { bearingWords } from '../../reading/directions.ts';
 import { lengthFigure, unitSymbol } from '../../reading/lengths.ts';
+import { TypedField } from '../typed/TypedField.tsx';
+import { bearingAnswer, lengthAnswer } from '../typed/typed-answer.ts';
 import type { SectionProps } from './hole-sheet.ts';
 import { type LegView, LONGEST_LEG, legOfBearing, legOfLength, SHORTEST_LEG, toLegs } from './legs-view.ts';
-import { TypedField } from './TypedField.tsx';
-import { bearingAnswer, lengthAnswer } from './typed-answer.ts';
 
 /** The legs of the line of play: a typed length or bearing moves the point the leg leads to. */
 export function LegsTable(props: SectionProps) {

@@ -1,8 +1,8 @@
 import { Button } from 'react-aria-components';
 import { lengthenedTo } from '../../hole-menu/lengthened.ts';
 import { lengthFigure, unitSymbol } from '../../reading/lengths.ts';
+import { TypedField } from '../typed/TypedField.tsx';
 import type { SectionProps } from './hole-sheet.ts';
-import { TypedField } from './TypedField.tsx';
 import { type TeeRow, toTeeRows } from './tees-view.ts';
 
 /** Every tee set's tee: placed by hand or proposed; a typed length slides a placed one along its line. */

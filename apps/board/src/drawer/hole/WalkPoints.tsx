@@ -1,11 +1,10 @@
 import type { NamedEdit } from '@loopwright/document';
-import { type SitePoint, toMillimetre } from '@loopwright/model';
+import type { SitePoint } from '@loopwright/model';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
-import { parseTypedCoordinate } from '../../reading/typed-figure.ts';
+import { TypedField } from '../typed/TypedField.tsx';
+import { coordinateAnswer, type TypedAnswer } from '../typed/typed-answer.ts';
 import type { SectionProps } from './hole-sheet.ts';
-import { TypedField } from './TypedField.tsx';
-import type { TypedAnswer } from './typed-answer.ts';
 
 /** The points the walk to the next tee goes by. */
 export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<DrawerProps, 'take'>) {
@@ -17,11 +16,9 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
     waypoints: points,
   });
   const moved = (index: number, axis: 'x' | 'y', typed: string): TypedAnswer => {
-    const [at, read] = [waypoints[index], parseTypedCoordinate(typed)];
-    if (read.kind === 'wrong' || !at) return read.kind === 'wrong' ? read : { kind: 'same' };
-    const to = toMillimetre(read.value);
-    if (Math.abs(to - at[axis]) < 0.05) return { kind: 'same' };
-    return { kind: 'edit', edit: ledBy(waypoints.with(index, { ...at, [axis]: to })) };
+    const at = waypoints[index];
+    if (!at) return { kind: 'same' };
+    return coordinateAnswer(typed, at[axis], (to) => ledBy(waypoints.with(index, { ...at, [axis]: to })));
   };
   return (
     <>

@@ -9,8 +9,8 @@ import {
   settingsOf,
 } from '@loopwright/model';
 import { parseTypedLength } from '../../reading/typed-figure.ts';
-import type { TypedAnswer } from './typed-answer.ts';
-import { lengthAnswer } from './typed-answer.ts';
+import type { TypedAnswer } from '../typed/typed-answer.ts';
+import { lengthAnswer } from '../typed/typed-answer.ts';
 
 export type CorridorPlace = keyof CorridorWidths;
 

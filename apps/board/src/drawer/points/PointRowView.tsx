@@ -1,12 +1,11 @@
-import type { HoleId, RoutingId } from '@loopwright/model';
+import type { NamedEdit } from '@loopwright/document';
+import { type HoleId, pointToMillimetre, type RoutingId } from '@loopwright/model';
 import { memo } from 'react';
-import { Input, NumberField } from 'react-aria-components';
 import type { DoEdit } from '../../board/parts.ts';
 import { saysTheSame } from '../../reading/steady.ts';
+import { TypedField } from '../typed/TypedField.tsx';
+import { coordinateAnswer } from '../typed/typed-answer.ts';
 import type { PointRow } from './points-view.ts';
-
-/** Coordinates reach 1,000 km from the origin; beyond that the plan does not go. */
-const FURTHEST = 1_000_000;
 
 interface PointRowViewProps {
   readonly routing: RoutingId;
@@ -20,7 +19,7 @@ interface PointRowViewProps {
 export const PointRowView = memo(function PointRowView({ routing, hole, point, locked, edit }: PointRowViewProps) {
   const { part, east, north, what, pinned } = point;
   const of = { routing, hole, part };
-  const moveTo = (x: number, y: number) => edit({ ...of, edit: 'move part', to: { x, y } });
+  const movedTo = (x: number, y: number): NamedEdit => ({ ...of, edit: 'move part', to: pointToMillimetre({ x, y }) });
   const fixed = locked || pinned;
   return (
     <tr className={point.proposed ? 'proposed' : undefined}>
@@ -29,10 +28,22 @@ export const PointRowView = memo(function PointRowView({ routing, hole, point, l
         {point.proposed && ' (proposed)'}
       </th>
       <td>
-        <Coordinate label={`${what}, metres east`} value={east} fixed={fixed} onMove={(x) => moveTo(x, north)} />
+        <Coordinate
+          label={`${what}, metres east`}
+          value={east}
+          fixed={fixed}
+          moved={(x) => movedTo(x, north)}
+          edit={edit}
+        />
       </td>
       <td>
-        <Coordinate label={`${what}, metres north`} value={north} fixed={fixed} onMove={(y) => moveTo(east, y)} />
+        <Coordinate
+          label={`${what}, metres north`}
+          value={north}
+          fixed={fixed}
+          moved={(y) => movedTo(east, y)}
+          edit={edit}
+        />
       </td>
       <td>
         <input
@@ -51,23 +62,21 @@ interface CoordinateProps {
   readonly label: string;
   readonly value: number;
   readonly fixed: boolean;
-  readonly onMove: (value: number) => void;
+  readonly moved: (value: number) => NamedEdit;
+  readonly edit: DoEdit;
 }
 
-function Coordinate({ label, value, fixed, onMove }: CoordinateProps) {
+function Coordinate({ label, value, fixed, moved, edit }: CoordinateProps) {
   return (
-    <NumberField
-      aria-label={label}
-      value={value}
-      minValue={-FURTHEST}
-      maxValue={FURTHEST}
-      isDisabled={fixed}
-      formatOptions={{ minimumFractionDigits: 1, maximumFractionDigits: 1, useGrouping: false }}
-      onChange={(typed) => {
-        if (!Number.isNaN(typed) && Math.abs(typed - value) >= 0.05) onMove(typed);
-      }}
-    >
-      <Input className="input input--figure point__input" />
-    </NumberField>
+    <div className="point__input">
+      <TypedField
+        label={label}
+        shown={value.toFixed(1)}
+        disabled={fixed}
+        answer={(typed) => coordinateAnswer(typed, value, moved)}
+        step={(by) => moved(value + by)}
+        edit={edit}
+      />
+    </div>
   );
 }

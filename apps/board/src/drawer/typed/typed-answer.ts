@@ -1,7 +1,12 @@
 import type { NamedEdit } from '@loopwright/document';
 import { type LengthUnit, yardsFrom } from '@loopwright/model';
 import { lengthWords } from '../../reading/lengths.ts';
-import { parseTypedBearing, parseTypedLength, type TypedFigure } from '../../reading/typed-figure.ts';
+import {
+  parseTypedBearing,
+  parseTypedCoordinate,
+  parseTypedLength,
+  type TypedFigure,
+} from '../../reading/typed-figure.ts';
 
 /** What typing into a field comes to: an edit, no difference, or words about what was wrong. */
 export type TypedAnswer =
@@ -42,6 +47,18 @@ export function bearingAnswer(
   const read: TypedFigure = parseTypedBearing(typed);
   if (read.kind === 'wrong') return read;
   return degrees(read.value) === degrees(shown) ? { kind: 'same' } : asAnswer(editFor(read.value));
+}
+
+/** A typed coordinate in metres on the site plane; the tenth that is shown already is no difference. */
+export function coordinateAnswer(
+  typed: string,
+  shown: number,
+  editFor: (metres: number) => NamedEdit | undefined,
+): TypedAnswer {
+  const read = parseTypedCoordinate(typed);
+  if (read.kind === 'wrong') return read;
+  if (Math.abs(read.value - shown) < 0.05) return { kind: 'same' };
+  return asAnswer(editFor(Math.round(read.value * 1000) / 1000));
 }
 
 function asAnswer(edit: NamedEdit | undefined): TypedAnswer {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bearingAnswer, lengthAnswer } from './typed-answer.ts';
+import { bearingAnswer, coordinateAnswer, lengthAnswer } from './typed-answer.ts';
 
 const bounds = { least: 4, most: 200 };
 const edit = (width: number) =>
@@ -27,4 +27,11 @@ test('a bearing is read in degrees and compared as it is shown', () => {
   expect(bearingAnswer('90', 0, turn)).toEqual({ kind: 'edit', edit: turn(Math.PI / 2) });
   expect(bearingAnswer('45°', Math.PI / 4, turn)).toEqual({ kind: 'same' });
   expect(bearingAnswer('400', 0, turn)).toMatchObject({ kind: 'wrong' });
+});
+
+test('a coordinate is in metres whatever the reader reads, and may lie west or south', () => {
+  const at = (x: number) => ({ ...edit(20), edit: 'move part', part: 'green', to: { x, y: 0 } }) as const;
+  expect(coordinateAnswer('−1.234,5', 20, at)).toEqual({ kind: 'edit', edit: at(-1234.5) });
+  expect(coordinateAnswer('20.02', 20, at)).toEqual({ kind: 'same' });
+  expect(coordinateAnswer('2000 km', 20, at).kind).toBe('wrong');
 });

@@ -1,3 +1,5 @@
+import './typed.css';
+import type { NamedEdit } from '@loopwright/document';
 import { type KeyboardEvent, useId, useState } from 'react';
 import type { DoEdit } from '../../board/parts.ts';
 import type { TypedAnswer } from './typed-answer.ts';
@@ -12,6 +14,8 @@ interface TypedFieldProps {
   readonly disabled?: boolean;
   readonly hint?: string;
   readonly answer: (typed: string) => TypedAnswer;
+  /** What an arrow up (1) or down (−1) does, a metre a press. */
+  readonly step?: (by: 1 | -1) => NamedEdit;
   readonly edit: DoEdit;
 }
 
@@ -19,7 +23,17 @@ interface TypedFieldProps {
  * A figure that is changed by typing: Enter or leaving the field takes it, Esc leaves it as it was. What cannot be
  * read leaves the old figure and says why.
  */
-export function TypedField({ label, caption, shown, unit, disabled = false, hint, answer, edit }: TypedFieldProps) {
+export function TypedField({
+  label,
+  caption,
+  shown,
+  unit,
+  disabled = false,
+  hint,
+  answer,
+  step,
+  edit,
+}: TypedFieldProps) {
   const [typed, setTyped] = useState<string>();
   const [wrong, setWrong] = useState('');
   const id = useId();
@@ -32,6 +46,10 @@ export function TypedField({ label, caption, shown, unit, disabled = false, hint
   };
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'Enter') take();
+    if (step && typed === undefined && (event.key === 'ArrowUp' || event.key === 'ArrowDown')) {
+      event.preventDefault();
+      edit(step(event.key === 'ArrowUp' ? 1 : -1));
+    }
     if (event.key !== 'Escape' || typed === undefined) return;
     // Esc here is the field's own: it does not put the selection away.
     event.stopPropagation();
