@@ -43,3 +43,34 @@ test('a board stored by version 1 reads as it was left, with nothing unread', ()
     { routing: 'a', finding: 'long-walk|h1|h2', kind: 'to be checked by', words: 'the surveyor', measured: 310 },
   ]);
 });
+
+test('a board set up at the drawing table reads as it was left, with nothing unread', () => {
+  const plan = openPlan(stored('board-from-the-drawing-table'));
+  expect(plan.unread()).toEqual([]);
+  const { site, teeSets, routings } = plan.read();
+  expect(site).toMatchObject({
+    ...{ name: 'Made-up Moor', note: 'Invented.', units: 'yards', north: 0.02 },
+    grid: { easting: 412_000, northing: 98_000 },
+    boundary: { tolerance: 2, outlines: [[{}, {}, { x: 1250.5, y: 700 }, {}]] },
+    bases: [{ id: 'half', note: 'hut' }],
+    marks: [{ id: 'm1', kind: 'green site', verdict: 'natural', note: 'bowl' }],
+    images: [{ id: 'i1', widthPixels: 200, placement: [1, 0, 0, 0, -1, 100], name: 'plan.png', scaledBy: 'guess' }],
+  });
+  expect(site.features).toMatchObject([
+    {
+      id: 'pond',
+      name: 'Mill pond',
+      authority: 'the mill',
+      buffer: 12,
+      geometry: { rings: [[{}, { x: 70, y: 95 }, {}, {}]] },
+    },
+    { id: 'road', geometry: { type: 'line' } },
+  ]);
+  expect(site.sketches).toMatchObject([
+    { id: 'k2', by: 'Ann', ink: 2, kept: true, note: 'the old hedge' },
+    { id: 'k3', by: 'Bo', shape: { kind: 'ring', about: { hole: 'h1' } } },
+  ]);
+  expect(teeSets.map(({ id }) => id)).toEqual(['back', 'middle']);
+  expect(routings[0]).toMatchObject({ loops: [{ id: 'out', holes: ['h1'] }], spare: ['h4', 'h2', 'h3'] });
+  expect(routings[0]?.loops[0]).not.toHaveProperty('base');
+});

@@ -23,7 +23,7 @@ const RUBBISH: readonly unknown[] = [
 ];
 /** Values that no honest page can write: refused, and the connection closed. */
 const FORBIDDEN: readonly unknown[] = [Number.NaN, Number.POSITIVE_INFINITY, undefined, 12n, new Uint8Array([1, 2])];
-const ROOTS = ['holes', 'holes', 'holes', 'features', 'loops', 'routings', 'settings', 'site'];
+const ROOTS = ['holes', 'holes', 'holes', 'features', 'loops', 'routings', 'settings', 'site', 'sketches', 'images'];
 
 /** Where rubbish goes: keys of the plan, some of which no page of ours reads. */
 function rubbishKey(root: string, hole: string, random: Random): string {
@@ -32,7 +32,9 @@ function rubbishKey(root: string, hole: string, random: Random): string {
   if (root === 'loops') return 'a/out/name';
   if (root === 'routings') return 'a/name';
   if (root === 'features') return pick(['pond/geometry', 'pond/buffer', 'other/kind'], random) ?? 'pond/kind';
-  return root === 'site' ? 'boundary' : 'no-such-setting';
+  if (root === 'sketches') return pick(['k1/seat', 'k1/shape', 'k1/drawn'], random) ?? 'k1/kept';
+  if (root === 'images') return pick(['i1/seat', 'i1/pixels', 'i1/placement'], random) ?? 'i1/name';
+  return root === 'site' ? (pick(['boundary', 'units', 'grid'], random) ?? 'name') : 'no-such-setting';
 }
 
 /**
