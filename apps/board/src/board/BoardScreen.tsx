@@ -128,6 +128,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         sayLocked={session.sayLocked}
         onHand={onHand}
         onMenu={onMenu}
+        picks={holes.picks}
         table={table}
       >
         {table && <table.Tray hand={table.hand} size={viewpoint.size} />}

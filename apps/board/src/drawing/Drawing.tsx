@@ -58,6 +58,8 @@ export interface DrawingProps extends Consequences {
   readonly table: DrawingTable | undefined;
   /** The menu of a hole was asked for, at a place on the window. */
   readonly onMenu: PointerHandParts['onMenu'];
+  /** Whether it is being asked which hole is meant. */
+  readonly picks: () => boolean;
   /** Gives the owner a way to cancel the press in progress. */
   readonly onHand: (cancel: () => boolean) => void;
 }
@@ -83,6 +85,7 @@ export function Drawing(props: DrawingProps) {
     onHover: (hit) => setHovered((before) => (sameHit(before, hit) ? before : hit)),
     onPlace: pointer.set,
     onMenu: props.onMenu,
+    picks: props.picks,
   });
   const { onHand, table } = props;
   useEffect(

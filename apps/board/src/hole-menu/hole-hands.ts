@@ -21,6 +21,8 @@ export type Asking =
 export interface HoleHands {
   readonly menu: Slot<OpenMenu | undefined>;
   readonly asking: Watched<Asking | undefined>;
+  /** Whether a press on a hole answers a question. */
+  picks(): boolean;
   /** Picks out, or answers what is being asked. */
   select(selection: Selection): void;
   /** Opens the menu for what is picked out, with this hole if it was not among it; bare paper has no menu. */
@@ -33,7 +35,7 @@ export interface HoleHands {
 }
 
 interface HoleHandsParts {
-  readonly session: BoardSession;
+  readonly session: Pick<BoardSession, 'frame' | 'selection' | 'select' | 'edit' | 'say' | 'sayLocked'>;
   readonly take: (instrument: Extract<HoleAct, { readonly do: 'take' }>['instrument']) => void;
 }
 
@@ -70,6 +72,7 @@ export function openHoleHands({ session, take }: HoleHandsParts): HoleHands {
   return {
     menu,
     asking,
+    picks: () => asking.get() !== undefined,
     select,
     answer,
     open: (at, under) => {

@@ -6,6 +6,7 @@ import type { PointerWork } from '../instruments/pointer-work.ts';
 import { type Hit, hitAt, type PointerKind, REACH, type Targets } from './hit.ts';
 import { openLongPress } from './long-press.ts';
 import { pan } from './pan.ts';
+import { pickHole } from './pick-hole.ts';
 import { pinchBetween } from './pinch.ts';
 import { takeOutAt } from './take-out-at.ts';
 import type { Gesture, Hand, PointerAt } from './tool.ts';
@@ -22,6 +23,8 @@ export interface PointerHandParts {
   readonly onPoint: (at: SitePoint | undefined) => void;
   readonly onHover: (hit: Hit | undefined) => void;
   readonly onPlace: (at: CanvasPoint) => void;
+  /** Whether it is being asked which hole is meant: a press answers, and moves nothing. */
+  readonly picks: () => boolean;
   /** The menu was asked for: a place on the window, and the hole there; neither when a key asked. */
   readonly onMenu: (at: CanvasPoint | undefined, under?: { readonly hole: HoleId; readonly part?: PartId }) => void;
 }
@@ -92,7 +95,10 @@ function openPointerHand(parts: () => PointerHandParts) {
       if (event.button !== 0 && event.button !== 2) return undefined;
       return instrument.press(at, { button: event.button === 0 ? 'first' : 'second', time: event.timeStamp });
     }
-    return event.button === 0 ? beginGesture(hitUnder(at), at, hand) : undefined;
+    if (event.button !== 0) return undefined;
+    const hit = hitUnder(at);
+    if (!parts().picks()) return beginGesture(hit, at, hand);
+    return pickHole.begin(hit, at, hand) ?? pan.begin(undefined, at, { ...hand, select: () => undefined });
   };
   const menuAt = (event: { readonly clientX: number; readonly clientY: number }, hit: Hit | undefined) => {
     cancel();
