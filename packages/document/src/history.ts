@@ -2,6 +2,7 @@ import type { HoleId } from '@loopwright/model';
 import { type Cells, type Write, withWrites } from './cells.ts';
 import type { DoneStep, PutBackResult, UndoResult } from './contract.ts';
 import type { NamedEdit } from './edits/named-edit.ts';
+import { openFolds } from './folds.ts';
 import { back, changesOf, goneHoles, type Step } from './undo-step.ts';
 
 /** Steps beyond this are forgotten, oldest first. */
@@ -30,42 +31,15 @@ export interface History {
 
 const NOTHING = { writes: [], result: { kind: 'nothing' } } as const;
 
-/** What is known of a step that put others back. */
-interface Folded {
-  /** The list of done steps before it. */
-  readonly tried: readonly Step[];
-  /** Those it put back, the last ones of that list. */
-  readonly put: readonly Step[];
-  /** The list beneath it after. */
-  readonly left: readonly Step[];
-}
-
 export function openHistory(): History {
   let done: readonly Step[] = [];
   const undone: Step[] = [];
   let next = 1;
-  const folded = new WeakMap<Step, Folded>();
+  const folds = openFolds();
 
-  const keepFold = (from: Step, to: Step): Step => {
-    const fold = folded.get(from);
-    if (fold) folded.set(to, fold);
-    return to;
-  };
   const push = (step: Step, onto: readonly Step[]) => {
     done = [...onto, step].slice(-MOST_STEPS);
   };
-  /** Steps as they were done: of one that put others back first those, then it. What the first put back stands again. */
-  const asDone = ([first, ...more]: readonly Step[]): readonly Step[] => {
-    const unfolded = more.flatMap((step) => [...asDone(folded.get(step)?.put ?? []), step]);
-    return first ? [first, ...unfolded] : [];
-  };
-  const turned = (kind: 'undone' | 'redone', step: Step, cells: Cells) => {
-    const { writes, kept, overtaken } = back(step, cells);
-    const gone: readonly HoleId[] = goneHoles(step, writes, cells);
-    const result = { kind, step: step.edit, overtaken, ...(gone.length > 0 && { gone }) };
-    return { kept: keepFold(step, kept), turnedBack: { writes, result } };
-  };
-
   return {
     record(edit, writes, before) {
       push({ number: next++, edit, changes: changesOf(writes, before) }, done);
@@ -75,15 +49,15 @@ export function openHistory(): History {
       const step = done.at(-1);
       if (!step) return NOTHING;
       const { kept, turnedBack } = turned('undone', step, cells);
-      done = folded.get(step)?.tried ?? done.slice(0, -1);
-      undone.push(kept);
+      done = folds.without(done);
+      undone.push(folds.carry(step, kept));
       return turnedBack;
     },
     redo(cells) {
       const step = undone.pop();
       if (!step) return NOTHING;
       const { kept, turnedBack } = turned('redone', step, cells);
-      push(kept, folded.get(step)?.left ?? done);
+      push(folds.carry(step, kept), folds.beneath(step, done));
       return turnedBack;
     },
     steps() {
@@ -94,23 +68,25 @@ export function openHistory(): History {
     done: () => done,
     putBack(from, cells) {
       const at = done.findIndex(({ number }) => number === from);
-      const put = at < 0 ? [] : done.slice(at);
-      const [first] = put;
-      if (!first) return NOTHING;
-      const { writes, overtaken } = allBack(asDone(put), cells);
-      const steps = put.length;
-      const left = folded.get(first)?.tried ?? done.slice(0, at);
-      const step: Step = {
-        number: next++,
-        edit: { edit: 'put back what was tried', steps },
-        changes: changesOf(writes, cells),
-      };
-      folded.set(step, { tried: done, put, left });
-      push(step, left);
+      if (at < 0) return NOTHING;
+      const put = done.slice(at);
+      const { writes, overtaken } = allBack(folds.asDone(put), cells);
+      const edit = { edit: 'put back what was tried', steps: put.length } as const;
+      const step: Step = { number: next++, edit, changes: changesOf(writes, cells) };
+      folds.fold(step, done, put);
+      push(step, folds.beneath(step, done));
       undone.length = 0;
-      return { writes, result: { kind: 'put back', steps, overtaken } };
+      return { writes, result: { kind: 'put back', steps: put.length, overtaken } };
     },
   };
+}
+
+/** One step the other way round: what is written, what is said of it, and the step that would turn that round. */
+function turned(kind: 'undone' | 'redone', step: Step, cells: Cells) {
+  const { writes, kept, overtaken } = back(step, cells);
+  const gone: readonly HoleId[] = goneHoles(step, writes, cells);
+  const result = { kind, step: step.edit, overtaken, ...(gone.length > 0 && { gone }) };
+  return { kept, turnedBack: { writes, result } };
 }
 
 /** Steps taken back one after the other, the last first: what is written in the end. */
