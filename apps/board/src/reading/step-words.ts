@@ -1,15 +1,10 @@
 import { isHoleEdit, isRoutingEdit, isSiteEdit, type NamedEdit } from '@loopwright/document';
-import { type HoleId, type LoopId, SETTINGS, type TeeSet } from '@loopwright/model';
+import { SETTINGS, type TeeSet } from '@loopwright/model';
 import { shortName } from './short-name.ts';
 import { holeStepWords } from './step-words/hole.ts';
 import { routingStepWords } from './step-words/routing.ts';
 import { siteStepWords } from './step-words/site.ts';
-
-/** What a step may speak of. A loop goes without its name where nobody knows it. */
-export interface StepNames {
-  number(hole: HoleId): string;
-  loop?(id: LoopId): string;
-}
+import type { StepNames } from './step-words/step-names.ts';
 
 /** A step as undo and redo name it: 'move of green 6', so that a button reads 'Undo move of green 6'. */
 export function stepWords(edit: NamedEdit, names: StepNames, teeSets: readonly TeeSet[]): string {

@@ -2,7 +2,7 @@ import type { HoleEdit } from '@loopwright/document';
 import type { HoleId, TeeSet } from '@loopwright/model';
 import { holeCalled, partWords } from '../names.ts';
 import { shortName } from '../short-name.ts';
-import type { StepNames } from '../step-words.ts';
+import type { StepNames } from './step-names.ts';
 
 /** What was done to a hole, as undo names it. */
 export function holeStepWords(edit: HoleEdit, names: StepNames, teeSets: readonly TeeSet[]): string {

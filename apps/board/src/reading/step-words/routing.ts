@@ -2,7 +2,7 @@ import type { RoutingEdit } from '@loopwright/document';
 import type { LoopId } from '@loopwright/model';
 import { LOOP_GONE } from '../names.ts';
 import { quoted } from '../short-name.ts';
-import type { StepNames } from '../step-words.ts';
+import type { StepNames } from './step-names.ts';
 
 /** What was done to a routing, a loop or a round, as undo names it. */
 export function routingStepWords(edit: RoutingEdit, names: StepNames): string {
