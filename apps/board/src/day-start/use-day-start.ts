@@ -1,9 +1,9 @@
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import type { Consequences } from '../board/parts.ts';
 import type { BoardSession } from '../live/board-session.ts';
-import { type DayPicture, openDayPicture } from './day-picture.ts';
+import type { DayPicture } from './day-picture.ts';
 import { legendWords, sinceWords } from './day-words.ts';
-import type { DayStart } from './kept-starts.ts';
+import type { OpenDayStart } from './open-day-start.ts';
 
 /** The start of the day on this board, and whether it is laid under the drawing. */
 export interface DayStartHold {
@@ -25,9 +25,8 @@ export function useDayStart(session: BoardSession, board: string, now: Consequen
   const start = useStart(session, board);
   const [wanted, setWanted] = useState(false);
   const toggle = useCallback(() => setWanted((before) => !before), []);
-  const pictureOf = useMemo(() => start && openDayPicture(start), [start]);
   const since = start && sinceWords(new Date(start.at), new Date());
-  const picture = wanted && pictureOf ? pictureOf(now) : undefined;
+  const picture = wanted ? start?.pictureOf(now) : undefined;
   const things = new Set(picture?.things.map(({ key }) => key.split(' ').slice(0, 2).join(' ')));
   return {
     since,
@@ -39,19 +38,21 @@ export function useDayStart(session: BoardSession, board: string, now: Consequen
 }
 
 /** The plan as the day began: asked for once, as soon as the plan has come from the server or this machine. */
-function useStart(session: BoardSession, board: string): DayStart | undefined {
-  const [start, setStart] = useState<DayStart>();
+function useStart(session: BoardSession, board: string): OpenDayStart | undefined {
+  const [start, setStart] = useState<OpenDayStart>();
   useEffect(() => {
     let here = true;
     const ask = () => {
       if (session.saved.get().kind === 'joining') return;
       stop();
       const [plan, now] = [session.writtenPlan.get(), new Date()];
-      // Fetched when it is needed, so that the board does not wait for it.
-      void import('./kept-starts.ts')
-        .then(({ startOfDay }) => startOfDay(board, now, plan))
-        .catch(() => ({ at: now.getTime(), plan }))
-        .then((found) => here && setStart(found));
+      // Fetched when the plan has come, so that the board does not wait for it; what cannot be fetched is not offered.
+      void import('./open-day-start.ts')
+        .then(({ openDayStart }) => openDayStart(board, now, plan))
+        .then(
+          (found) => here && setStart(found),
+          () => undefined,
+        );
     };
     const stop = session.saved.onChange(ask);
     ask();
