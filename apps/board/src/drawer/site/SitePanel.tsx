@@ -1,4 +1,5 @@
 import type { DrawerProps } from '../../board/parts.ts';
+import { ImagesSection } from './images/ImagesSection.tsx';
 import { SketchesSection } from './sketches/SketchesSection.tsx';
 
 /** What is known of the land. */
@@ -6,6 +7,7 @@ export function SitePanel(props: DrawerProps) {
   return (
     <>
       <h2>{props.plan.site.name}</h2>
+      <ImagesSection {...props} />
       <SketchesSection {...props} />
     </>
   );
