@@ -4,12 +4,13 @@ interface DropFieldProps {
   readonly onFiles: (files: readonly File[]) => void;
 }
 
-/** Where a course or board file is dropped, or chosen from the disk. */
+/** Where a course, a board file or a picture is dropped, or a file chosen from the disk. */
 export function DropField({ onFiles }: DropFieldProps) {
   return (
     <DropZone className="drop" onDrop={async ({ items }) => onFiles(await filesIn(items))}>
       <Text slot="label" className="drop__label">
-        Drop a GeoJSON course (longitude and latitude, golf=hole) or a Loopwright board file here
+        Drop a GeoJSON course (longitude and latitude, golf=hole) or a Loopwright board file here; a picture of the site
+        begins a new board
       </Text>
       <FileTrigger
         acceptedFileTypes={['.json', '.geojson', 'application/json', 'application/geo+json']}

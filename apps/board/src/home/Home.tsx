@@ -1,14 +1,26 @@
+import { useState } from 'react';
 import type { HomeProps } from '../board/parts.ts';
+import { sortFiles } from '../images/dropped-files.ts';
+import { usePastedFiles } from '../images/use-pasted-files.ts';
+import { useSteady } from '../reading/use-steady.ts';
 import { DropField } from './DropField.tsx';
-import { EmptyBoard } from './EmptyBoard.tsx';
 import { ImportSheet } from './ImportSheet.tsx';
+import { NewBoard } from './NewBoard.tsx';
 import { OpenLink } from './OpenLink.tsx';
 import { useImport } from './use-import.ts';
 
-/** The start page: what this is, open a link, make a board from a file or an empty one. */
+/** The start page: what this is, make a board from nothing, a picture or a file, or open a link. */
 export function Home(props: HomeProps) {
   const importing = useImport(props);
   const { step } = importing;
+  const [pictures, setPictures] = useState<readonly File[]>([]);
+  const take = useSteady(async (files: readonly File[]) => {
+    const sorted = await sortFiles(files);
+    const ofTheLand = [...sorted.pictures, ...sorted.worldFiles];
+    if (ofTheLand.length > 0) setPictures([...pictures, ...ofTheLand]);
+    if (sorted.others.length > 0 || files.length === 0) importing.dropFiles(sorted.others);
+  });
+  usePastedFiles(take);
   return (
     <main className="home">
       <header className="home__head">
@@ -19,19 +31,19 @@ export function Home(props: HomeProps) {
         </p>
       </header>
       <div className="home__sheet">
+        {step.at === 'waiting' && <NewBoard {...props} files={pictures} onFiles={setPictures} />}
         {step.at === 'waiting' && (
-          <section className="home__part" aria-labelledby="home-file">
+          <section className="home__part home__part--next" aria-labelledby="home-file">
             <h2 id="home-file" className="home__heading">
               A course you have
             </h2>
-            <DropField onFiles={importing.dropFiles} />
+            <DropField onFiles={take} />
           </section>
         )}
         <ImportSheet importing={importing} />
         {step.at === 'waiting' && (
           <div className="home__ways">
             <OpenLink openLink={props.openLink} />
-            <EmptyBoard {...props} />
           </div>
         )}
       </div>
