@@ -5,7 +5,7 @@
  * Callbacks keep their identity for the life of the screen.
  */
 import type { Analysis, Ripple } from '@loopwright/analysis';
-import type { DoneStep, NamedEdit, Person, SavedState } from '@loopwright/document';
+import type { DoneStep, NamedEdit, OutlineOf, Person, SavedState } from '@loopwright/document';
 import type {
   BaseId,
   FeatureId,
@@ -41,6 +41,8 @@ export interface Selection {
   /** Further holes picked out with it, without it. */
   readonly also?: readonly HoleId[];
   readonly thing?: SiteThing;
+  /** One vertex of that thing, known by where it lies. */
+  readonly vertex?: { readonly outline: OutlineOf; readonly at: SitePoint };
   readonly part?: PartId;
   readonly finding?: FindingKey;
   /** The key of a walk. */

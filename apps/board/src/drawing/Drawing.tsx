@@ -74,7 +74,13 @@ export function Drawing(props: DrawingProps) {
   const pointer = useMemo(() => openSlot<CanvasPoint>({ x: 0, y: 0 }), []);
   const model = useDrawingModel({ ...props, teeSet: reading.teeSet, units: reading.units, scale: view.scale });
   const framed = useMemo(() => openSlot<readonly [SitePoint, SitePoint] | undefined>(undefined), []);
-  const hand = useHand({ ...props, holes: model.targets.holes, frame: framed.set });
+  const hand = useHand({
+    ...props,
+    site: props.plan.site,
+    snap: props.table?.hand.snapVertex,
+    holes: model.targets.holes,
+    frame: framed.set,
+  });
   const pointers = usePointerHand({
     surface,
     viewpoint,

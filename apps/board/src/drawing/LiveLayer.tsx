@@ -1,19 +1,25 @@
 import type { Person } from '@loopwright/document';
-import type { FindingKey, SitePoint, SketchId } from '@loopwright/model';
+import type { FindingKey, Site, SitePoint, SketchId } from '@loopwright/model';
 import { memo } from 'react';
+import type { Selection } from '../board/parts.ts';
 import { inkOf } from '../board/people-inks.ts';
 import { InstrumentPictureShape } from '../instruments/InstrumentPictureShape.tsx';
 import type { InstrumentHand } from '../instruments/instrument-hand.ts';
 import type { Grip } from '../tools/grip.ts';
+import type { LandGrip } from '../tools/land/land-grips.ts';
 import { discRadius } from './disc-radius.ts';
 import { FanShape } from './FanShape.tsx';
 import { FindingMark } from './FindingMark.tsx';
+import type { FeatureView } from './feature-view.ts';
 import type { FindingView } from './finding-view.ts';
 import { GhostShape } from './GhostShape.tsx';
 import { GripShapes, PartRings } from './GripShapes.tsx';
 import { Corridor, Holes, type HolesProps, Walks } from './HolesLayers.tsx';
 import type { HoleView } from './hole-view.ts';
-import { Circle, Layer } from './konva-shapes.ts';
+import { Circle, Group, Layer } from './konva-shapes.ts';
+import { ChosenThing } from './land/ChosenThing.tsx';
+import { Features, LandShapes } from './land/LandShapes.tsx';
+import type { LandShown } from './land/use-land.ts';
 import { toSheet, type View } from './site-transform.ts';
 import { SketchShapes } from './sketches/SketchShapes.tsx';
 import type { SketchView } from './sketches/sketch-view.ts';
@@ -38,6 +44,12 @@ interface LiveLayerProps extends HolesProps {
   /** Sketches in somebody's hands. */
   readonly sketches: readonly SketchView[];
   readonly selectedSketch: SketchId | undefined;
+  readonly site: Site;
+  readonly selection: Selection;
+  /** Things on the land in somebody's hands, as they were, and what can be taken hold of on the one picked out. */
+  readonly movingLand: LandShown | undefined;
+  readonly landGhosts: readonly FeatureView[];
+  readonly landGrips: readonly LandGrip[];
 }
 
 /** Everything that moves while somebody drags: it alone is drawn anew then. */
@@ -46,6 +58,12 @@ export function LiveLayer(props: LiveLayerProps) {
   const { scale } = view;
   return (
     <Layer listening={false} x={view.x} y={view.y} scaleX={scale} scaleY={scale}>
+      {props.landGhosts.length > 0 && (
+        <Group opacity={0.35}>
+          <Features features={props.landGhosts} scale={scale} />
+        </Group>
+      )}
+      {props.movingLand && <LandShapes land={props.movingLand} scale={scale} />}
       {holes.map((hole) => (
         <Corridor key={hole.id} view={hole} />
       ))}
@@ -60,6 +78,7 @@ export function LiveLayer(props: LiveLayerProps) {
       <Walks walks={props.walks} selectedWalk={props.selectedWalk} scale={scale} />
       <Holes {...props} scale={scale} />
       {props.isBareHand && selected && <PartRings hole={selected} scale={scale} />}
+      <ChosenThing site={props.site} selection={props.selection} grips={props.landGrips} scale={scale} />
       <GripShapes grips={props.grips} scale={scale} />
       {people.map((person) =>
         person.selection.map((hole) => (

@@ -5,6 +5,7 @@ import type { DayPicture } from '../day-start/day-picture.ts';
 import type { InstrumentHand } from '../instruments/instrument-hand.ts';
 import { useWatched } from '../live/use-watched.ts';
 import type { Grip } from '../tools/grip.ts';
+import type { LandGrip } from '../tools/land/land-grips.ts';
 import { GroundLayer } from './GroundLayer.tsx';
 import { CorridorLayer, HoleLayer } from './HolesLayers.tsx';
 import { type BlobAddress, ImagesLayer } from './images/ImagesLayer.tsx';
@@ -31,6 +32,7 @@ interface PlanStageProps {
 }
 
 const NO_GRIPS: readonly Grip[] = [];
+const NO_LAND_GRIPS: readonly LandGrip[] = [];
 
 /** The layers of the drawing, from the ground up: site, corridors and walks, holes, and what moves right now. */
 export function PlanStage(props: PlanStageProps) {
@@ -44,8 +46,7 @@ export function PlanStage(props: PlanStageProps) {
     <Stage key={fonts ? 'with its letters' : 'without'} width={size.width} height={size.height} listening={false}>
       <ImagesLayer images={props.site.images} view={view} size={size} blobAddress={props.blobAddress} />
       <GroundLayer
-        site={props.site}
-        features={model.features}
+        land={model.land.still}
         sketches={model.sketches.still}
         selectedSketch={sketch}
         dayStart={props.dayStart}
@@ -60,6 +61,11 @@ export function PlanStage(props: PlanStageProps) {
         numbers={model.labels.numbers}
         selectedWalk={selection.walk}
         holes={model.movingHoles}
+        site={props.site}
+        selection={selection}
+        movingLand={model.land.moving}
+        landGhosts={model.land.ghosts}
+        landGrips={props.isBareHand ? model.land.grips : NO_LAND_GRIPS}
         sketches={model.sketches.live}
         selectedSketch={sketch}
         walks={model.movingWalks}

@@ -97,6 +97,23 @@ export function toFeatureView(feature: Feature): FeatureView | undefined {
 
 /** Features in the order they are drawn: areas, then lines, then points. */
 export function featureViews(features: readonly Feature[]): readonly FeatureView[] {
+  return openFeatureViews()(features);
+}
+
+/** The same, made anew only for features that are not the ones of before. */
+export function openFeatureViews(): (features: readonly Feature[]) => readonly FeatureView[] {
+  const made = new WeakMap<Feature, FeatureView | 'nothing'>();
+  const viewOf = (feature: Feature): FeatureView | 'nothing' => {
+    const view = made.get(feature) ?? toFeatureView(feature) ?? 'nothing';
+    made.set(feature, view);
+    return view;
+  };
   const rank = (view: FeatureView) => (view.at ? 2 : view.line ? 1 : 0);
-  return features.flatMap((feature) => toFeatureView(feature) ?? []).sort((a, b) => rank(a) - rank(b));
+  return (features) =>
+    features
+      .flatMap((feature) => {
+        const view = viewOf(feature);
+        return view === 'nothing' ? [] : [view];
+      })
+      .sort((a, b) => rank(a) - rank(b));
 }

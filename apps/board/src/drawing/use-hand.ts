@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import { type HoleId, makeId, type PartId, type Routing, type SitePoint } from '@loopwright/model';
+import { type HoleId, makeId, type PartId, type Routing, type Site, type SitePoint } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { DoEdit, Select, Selection } from '../board/parts.ts';
 import { chance } from '../instruments/chance.ts';
@@ -10,9 +10,12 @@ import type { Viewpoint } from './viewpoint.ts';
 
 export interface HandParts {
   readonly routing: Routing;
+  readonly site: Site;
   readonly selection: Selection;
   readonly viewpoint: Viewpoint;
   readonly holes: readonly HoleView[];
+  /** Draws a vertex to guides nearby; absent until the instruments are there. */
+  readonly snap: Hand['snap'] | undefined;
   readonly select: Select;
   readonly drag: (edit: NamedEdit | undefined) => void;
   readonly drop: () => void;
@@ -26,11 +29,28 @@ export interface HandParts {
 
 /** What the tools may do here. */
 export function useHand(parts: HandParts): Hand {
-  const { routing, selection, holes, select, drag, drop, edit, say, viewpoint, askAboutPin, sayLocked, frame } = parts;
+  const {
+    routing,
+    site,
+    snap,
+    selection,
+    holes,
+    select,
+    drag,
+    drop,
+    edit,
+    say,
+    viewpoint,
+    askAboutPin,
+    sayLocked,
+    frame,
+  } = parts;
   return useMemo(
     () => ({
       routing,
+      site,
       selection,
+      snap: (at, beside) => snap?.(at, beside) ?? at,
       freshId: (letter) => makeId(letter, chance),
       drag,
       drop,
@@ -44,6 +64,6 @@ export function useHand(parts: HandParts): Hand {
       sayLocked,
       say,
     }),
-    [routing, selection, holes, select, drag, drop, edit, say, viewpoint, askAboutPin, sayLocked, frame],
+    [routing, site, snap, selection, holes, select, drag, drop, edit, say, viewpoint, askAboutPin, sayLocked, frame],
   );
 }

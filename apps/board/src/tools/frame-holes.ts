@@ -6,7 +6,8 @@ import { hasTravelled, type Tool } from './tool.ts';
 export const frameHoles: Tool = {
   name: 'frame holes',
   begin: (hit, start, hand) => {
-    if (hit !== undefined || !start.shift) return undefined;
+    const isPaper = hit === undefined || (hit.kind === 'thing' && hit.by !== 'sign');
+    if (!isPaper || !start.shift) return undefined;
     let framing = false;
     return {
       cursor: 'crosshair',

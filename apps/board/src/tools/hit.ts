@@ -4,6 +4,7 @@ import type { FindingView } from '../drawing/finding-view.ts';
 import type { HoleView } from '../drawing/hole-view.ts';
 import type { WalkView } from '../drawing/walk-view.ts';
 import type { Grip, GripsOf } from './grip.ts';
+import type { LandHit, LandTargets } from './land/hit-site.ts';
 
 /** What lies under the pointer, and can be taken hold of or picked out. */
 export type Hit =
@@ -12,7 +13,8 @@ export type Hit =
   | { readonly kind: 'number'; readonly hole: HoleId }
   | { readonly kind: 'finding'; readonly finding: FindingKey }
   | { readonly kind: 'centreline'; readonly hole: HoleId }
-  | { readonly kind: 'walk'; readonly walk: string };
+  | { readonly kind: 'walk'; readonly walk: string }
+  | LandHit;
 
 /** What is on the drawing to be hit. */
 export interface Targets {
@@ -26,6 +28,8 @@ export interface Targets {
   readonly selected: HoleId | undefined;
   /** What else is taken hold of on the hole picked out; nothing while several are. */
   readonly grips?: GripsOf;
+  /** What lies on the land; absent where only holes are hit. */
+  readonly land?: LandTargets;
 }
 
 /** Half the width of what can be hit, in pixels: a hand needs 24 px across at least, a finger more. */
@@ -36,22 +40,28 @@ export type PointerKind = keyof typeof REACH;
 const LINE_SHARE = 0.55;
 
 /**
- * What is under a pointer, in the order a hand means it: a part or grip of the hole picked out, the nearest of numbers,
- * parts and findings, a centreline, a walk.
+ * What is under a pointer, in the order a hand means it: a grip of what is picked out, a part of the hole picked out, the
+ * nearest of numbers, parts and findings, a sign on the land, a centreline, a walk, a line on the land. Only where there
+ * is nothing else an area is hit inside.
  *
  * @param reach  in metres on the ground, from `REACH` and the scale
  */
 export function hitAt(targets: Targets, at: SitePoint, reach: number): Hit | undefined {
   const own = targets.holes.filter(({ id }) => id === targets.selected);
+  const { land } = targets;
   return (
+    land?.grip(at, reach) ??
     nearest([...own.flatMap((hole) => pointsOf(hole, undefined, at)), ...grips(targets, at)], reach) ??
     nearest(
       own.flatMap((hole) => greenOf(hole, at)),
       reach,
     ) ??
     nearest([...numbers(targets, at), ...allParts(targets, at), ...findings(targets, at)], reach) ??
+    land?.sign(at, reach) ??
     nearest(centrelines(targets, at), reach * LINE_SHARE) ??
-    nearest(walks(targets, at), reach * LINE_SHARE)
+    nearest(walks(targets, at), reach * LINE_SHARE) ??
+    land?.line(at, reach * LINE_SHARE) ??
+    land?.inside(at)
   );
 }
 

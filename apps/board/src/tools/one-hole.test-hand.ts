@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import type { Hole, Routing } from '@loopwright/model';
+import type { Hole, Routing, Site } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
 import type { Hand, PointerAt } from './tool.ts';
 
@@ -18,6 +18,9 @@ export const hole: Hole = {
 };
 export const routing: Routing = { id: 'r1', name: 'A', locked: false, loops: [], rounds: [], holes: [hole], spare: [] };
 
+/** Bare land. */
+export const site: Site = { name: 'Ferrow', north: 0, bases: [], marks: [], features: [], images: [] };
+
 /** The pointer at a place, one metre a pixel, with keys held. */
 export const at = (x: number, y: number, keys: Pick<PointerAt, 'shift' | 'adds' | 'alt'> = {}): PointerAt => ({
   canvas: { x, y: -y },
@@ -27,11 +30,13 @@ export const at = (x: number, y: number, keys: Pick<PointerAt, 'shift' | 'adds' 
 });
 
 /** A hand that keeps what it was told to do. */
-export function openHand(over: Partial<Routing> = {}, selection: Selection = {}) {
+export function openHand(over: Partial<Routing> = {}, selection: Selection = {}, land: Partial<Site> = {}) {
   const did: unknown[] = [];
   const hand: Hand = {
     routing: { ...routing, ...over },
+    site: { ...site, ...land },
     selection,
+    snap: (at) => at,
     freshId: (letter) => `${letter}9`,
     drag: (edit: NamedEdit) => did.push(edit),
     drop: () => did.push('drop'),

@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import type { CanvasPoint, HoleId, PartId, Routing, SitePoint } from '@loopwright/model';
+import type { CanvasPoint, HoleId, PartId, Routing, Site, SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
 import type { Hit, PointerKind } from './hit.ts';
 
@@ -21,13 +21,26 @@ export interface HeldParts {
   readonly parts: readonly PartId[];
 }
 
+/** What a vertex is snapped beside. */
+export interface SnapBeside {
+  /** The id of a thing that does not pull, e.g. the feature whose own vertex is moved; 'boundary' for the boundary. */
+  readonly without?: string;
+  /** The vertex before it, and the one before that. */
+  readonly from?: SitePoint;
+  readonly before?: SitePoint;
+}
+
 /** What a tool may do; it knows neither document nor canvas. */
 export interface Hand {
   readonly routing: Routing;
+  /** The land as the press begins. */
+  readonly site: Site;
   /** What is picked out as the press begins. */
   readonly selection: Selection;
   /** A fresh id with that first letter. */
   freshId(letter: string): string;
+  /** Draws a vertex to guides nearby; as it is while snapping is off. */
+  snap(at: SitePoint, beside: SnapBeside): SitePoint;
   /** Shows everybody what this edit would do. */
   drag(edit: NamedEdit): void;
   /** Writes what was shown last. */

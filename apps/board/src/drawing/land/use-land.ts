@@ -1,0 +1,68 @@
+import type { NamedEdit } from '@loopwright/document';
+import type { Base, Boundary, Plan, SiteMark } from '@loopwright/model';
+import { useMemo } from 'react';
+import type { Change, SiteThing } from '../../board/parts.ts';
+import { openLandTargets } from '../../tools/land/hit-site.ts';
+import { landGrips } from '../../tools/land/land-grips.ts';
+import { type FeatureView, openFeatureViews } from '../feature-view.ts';
+import { openSteadyList } from '../steady-list.ts';
+import { type ThingKey, thingsInHand } from './things-in-hand.ts';
+
+/** What stands on the land, as far as it is at rest or in somebody's hands. */
+export interface LandShown {
+  readonly features: readonly FeatureView[];
+  readonly boundary: Boundary | undefined;
+  readonly marks: readonly SiteMark[];
+  readonly bases: readonly Base[];
+}
+
+interface LandParts {
+  readonly site: Plan['site'];
+  readonly drags: readonly NamedEdit[];
+  readonly change: Change | undefined;
+  readonly chosen: SiteThing | undefined;
+  /** Pixels per metre. */
+  readonly scale: number;
+}
+
+const NONE: readonly never[] = [];
+
+/** The land of the drawing: what is still, what moves, what it was before, and what can be taken hold of. */
+export function useLand({ site, drags, change, chosen, scale }: LandParts) {
+  const makers = useMemo(
+    () => ({
+      views: openFeatureViews(),
+      before: openFeatureViews(),
+      targets: openLandTargets(),
+      features: openSteadyList<FeatureView>(),
+      marks: openSteadyList<SiteMark>(),
+      bases: openSteadyList<Base>(),
+    }),
+    [],
+  );
+  const views = useMemo(() => makers.views(site.features), [makers, site.features]);
+  const inHand = useMemo(() => thingsInHand(drags), [drags]);
+  const isStill = (kind: 'feature' | 'mark' | 'base', id: string) => !inHand.has(`${kind} ${id}`);
+  const features = makers.features(views.filter(({ id }) => isStill('feature', id)));
+  const marks = makers.marks(site.marks.filter(({ id }) => isStill('mark', id)));
+  const bases = makers.bases(site.bases.filter(({ id }) => isStill('base', id)));
+  const boundary = inHand.has('boundary') ? undefined : site.boundary;
+  const still = useMemo<LandShown>(() => ({ features, marks, bases, boundary }), [features, marks, bases, boundary]);
+  const moving = inHand.size === 0 ? undefined : movingOf(site, views, inHand);
+  const before = change?.state === 'in progress' && inHand.size > 0 ? change.beforePlan.site.features : undefined;
+  const ghosts = useMemo(
+    () => (before ? makers.before(before.filter(({ id }) => inHand.has(`feature ${id}`))) : NONE),
+    [before, inHand, makers],
+  );
+  const grips = useMemo(() => landGrips(site, chosen, scale), [site, chosen, scale]);
+  return { still, moving, ghosts, grips, targets: makers.targets({ site, grips, chosen }) };
+}
+
+function movingOf(site: Plan['site'], views: readonly FeatureView[], inHand: ReadonlySet<ThingKey>): LandShown {
+  return {
+    features: views.filter(({ id }) => inHand.has(`feature ${id}`)),
+    marks: site.marks.filter(({ id }) => inHand.has(`mark ${id}`)),
+    bases: site.bases.filter(({ id }) => inHand.has(`base ${id}`)),
+    boundary: inHand.has('boundary') ? site.boundary : undefined,
+  };
+}
