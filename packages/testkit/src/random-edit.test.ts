@@ -46,7 +46,7 @@ test('a long evening of random edits does every kind of thing to holes, loops, r
   const plan = openPlan();
   plan.edit({ edit: 'lay out plan', plan: START });
   const answers = new Map<string, Set<string>>();
-  for (let i = 0; i < 2500; i++) {
+  for (let i = 0; i < 4000; i++) {
     const edit = randomEdit(plan.read(), random);
     if (!edit) continue;
     answers.set(edit.edit, (answers.get(edit.edit) ?? new Set()).add(plan.edit(edit)));

@@ -83,7 +83,10 @@ function randomTeeSet(plan: Plan, random: Random): NamedEdit {
     return { edit: 'add tee set', teeSet, after: set?.id ?? 'first' };
   }
   if (chance < 0.6) return { edit: 'change tee set', teeSet: set.id, to: { name: `Set ${Math.floor(random() * 9)}` } };
-  if (chance < 0.85) return { edit: 'order tee set', teeSet: set.id, after: other?.id ?? 'first' };
+  // Drawn holes begin at the back tee: without that set nobody could go on.
+  if (chance < 0.85 || set.id === 'back') {
+    return { edit: 'order tee set', teeSet: set.id, after: other?.id ?? 'first' };
+  }
   return { edit: 'remove tee set', teeSet: set.id };
 }
 
