@@ -1,6 +1,6 @@
 import './sketches.css';
 import type { SketchId } from '@loopwright/model';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
 import { useSteady } from '../../../reading/use-steady.ts';
@@ -11,7 +11,10 @@ import { sketchRows } from './sketches-view.ts';
 /** What was drawn beside the plan: measures, rods, rings and pencil lines, with what becomes of each. */
 export function SketchesSection({ plan, routing, analysis, reading, selection, select, goTo, edit }: DrawerProps) {
   const [open, setOpen] = useState(true);
-  const rows = sketchRows(plan.site.sketches ?? [], { plan, routing, analysis }, reading.units);
+  const rows = useMemo(
+    () => sketchRows(plan.site.sketches ?? [], { plan, routing, analysis }, reading.units),
+    [plan, routing, analysis, reading.units],
+  );
   const show = useSteady((id: SketchId) => {
     const at = rows.find((row) => row.id === id)?.at;
     select({ thing: { kind: 'sketch', id } });
