@@ -1,4 +1,4 @@
-import { bearingOf, dot, plus, scaled } from '@loopwright/geometry';
+import { dot, plus, scaled } from '@loopwright/geometry';
 import { type Green, type GreenShape, LIMITS, type Ring, type SitePoint, toMillimetre } from '@loopwright/model';
 
 /** A green is at least so long and wide, in metres: smaller, no flag has room. */
@@ -54,10 +54,6 @@ export function outlined(green: GreenShape, outline: Ring): GreenShape {
 export function oval({ length, width, bearing }: GreenShape): GreenShape {
   return { length, width, bearing };
 }
-
-/** The bearing from the centre to a place, for the handle that turns the green. */
-export const bearingTo = (centre: SitePoint, at: SitePoint): number =>
-  bearingOf({ x: at.x - centre.x, y: at.y - centre.y });
 
 function stretched(at: SitePoint, along: SitePoint, across: SitePoint, longer: number, wider: number): SitePoint {
   return toMillimetres(plus(scaled(along, dot(at, along) * longer), scaled(across, dot(at, across) * wider)));
