@@ -13,15 +13,17 @@ interface PictureProps {
   readonly scale: number;
 }
 
-/** What the instrument in the hand draws over the plan, and the keyboard's cross. It alone is drawn anew as it moves. */
+/** What the instrument in the hand draws over the plan, and the cross of the keyboard or above a finger. It alone is drawn anew as it moves. */
 export const InstrumentPictureShape = memo(function InstrumentPictureShape({ hand, scale }: PictureProps) {
   const held = useWatched(hand.held);
   const cross = useWatched(hand.cross);
+  const finger = useWatched(hand.finger);
+  const at = cross ?? finger;
   if (!held) return null;
   return (
     <Group listening={false}>
       <Picture held={held} scale={scale} />
-      {cross && <CrossShape at={cross} scale={scale} />}
+      {at && <CrossShape at={at} scale={scale} />}
     </Group>
   );
 });
@@ -102,7 +104,7 @@ function Words({ at, text, scale }: { readonly at: SitePoint; readonly text: str
 
 const CROSS = 'M-16 0 H-4 M4 0 H16 M0 -16 V-4 M0 4 V16';
 
-/** The keyboard's cross: open in the middle, so that what it points at is seen. */
+/** The cross: open in the middle, so that what it points at is seen. */
 function CrossShape({ at, scale }: { readonly at: SitePoint; readonly scale: number }) {
   const [x, y] = toSheet(at);
   const place = { x, y, scaleX: 1 / scale, scaleY: 1 / scale, data: CROSS, ...PEN } as const;

@@ -3,11 +3,10 @@ import type { CanvasPoint, SitePoint } from '@loopwright/model';
 import type { Me, Reading } from '../board/parts.ts';
 import { toCanvas } from '../drawing/site-transform.ts';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
-import type { BoardSession } from '../live/board-session.ts';
 import { openSlot, type Slot, type Watched } from '../live/slot.ts';
 import type { Hit } from '../tools/hit.ts';
-import type { PointerAt } from '../tools/tool.ts';
-import { openBench } from './bench.ts';
+import type { PointerAt, SnapBeside } from '../tools/tool.ts';
+import { type BenchSession, openBench } from './bench.ts';
 import type { InstrumentName, Running } from './instrument.ts';
 import type { InstrumentEntry } from './instrument-entry.ts';
 import { openSnap } from './snap/open-snap.ts';
@@ -34,6 +33,8 @@ export interface InstrumentHand {
   readonly cross: Slot<SitePoint | undefined>;
   /** Where the instrument's point is on the canvas: under a mouse, above a finger, at the cross. */
   readonly point: Slot<CanvasPoint | undefined>;
+  /** The place above a finger that aims, while it is down. */
+  readonly finger: Slot<SitePoint | undefined>;
   /** What is said to those who listen while the cross moves. */
   readonly heard: Slot<string>;
   /** Whether the person holds the key that snaps to nothing. */
@@ -43,6 +44,8 @@ export interface InstrumentHand {
   take(name: InstrumentName): void;
   putAway(): void;
   setSnapping(on: boolean): void;
+  /** Draws a vertex that the bare hand moves to guides nearby. */
+  readonly snapVertex: (at: SitePoint, beside: SnapBeside) => SitePoint;
   /** Lends the drawing, until stopped. */
   lend(drawing: DrawingHold): Stop;
   drawing(): DrawingHold | undefined;
@@ -60,7 +63,7 @@ export interface InstrumentHand {
 }
 
 export interface InstrumentHandParts {
-  readonly session: BoardSession;
+  readonly session: BenchSession;
   readonly viewpoint: Viewpoint;
   readonly reading: Watched<Reading>;
   readonly me: Me;
@@ -76,6 +79,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
   const paper = openSlot(false);
   const cross = openSlot<SitePoint | undefined>(undefined);
   const point = openSlot<CanvasPoint | undefined>(undefined);
+  const finger = openSlot<SitePoint | undefined>(undefined);
   const heard = openSlot('');
   let lent: DrawingHold | undefined;
   let toEntry: (() => void) | undefined;
@@ -85,7 +89,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
     const now = held.get();
     held.set(undefined);
     now?.running.stop();
-    for (const slot of [cross, point]) slot.set(undefined);
+    for (const slot of [cross, point, finger]) slot.set(undefined);
     heard.set('');
   };
   const bench = openBench({ ...parts, snap, putAway });
@@ -97,6 +101,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
     snapping,
     cross,
     point,
+    finger,
     heard,
     free,
     paper,
@@ -109,6 +114,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
     },
     putAway,
     setSnapping: snapping.set,
+    snapVertex: (at, beside) => snap(at, { ...beside, for: 'vertex' }).at,
     lend: (drawing) => {
       lent = drawing;
       return () => {
@@ -146,7 +152,7 @@ export function openInstrumentHand(parts: InstrumentHandParts): InstrumentHand {
 }
 
 /** Tells when another routing is shown: what is half drawn belongs to the one before. */
-function followRouting({ frame }: BoardSession, changed: () => void): Stop {
+function followRouting({ frame }: BenchSession, changed: () => void): Stop {
   let shown = frame.get()?.routing.id;
   return frame.onChange(() => {
     const now = frame.get()?.routing.id;

@@ -72,6 +72,11 @@ export function openPointerWork(hand: InstrumentHand, parts: PointerWorkParts): 
       place(start);
       endNow(press(start, 'second', time), start);
     });
+    const lift = () => {
+      state = 'over';
+      hand.point.set(undefined);
+      hand.finger.set(undefined);
+    };
     return {
       cursor: 'crosshair',
       move: (at) => {
@@ -79,19 +84,18 @@ export function openPointerWork(hand: InstrumentHand, parts: PointerWorkParts): 
         if (state !== 'aiming') return;
         const aim = above(at);
         place(aim);
+        hand.finger.set(aim.site);
         hand.held.get()?.running.hover(aim);
       },
       end: (at) => {
         stopWaiting();
         const aim = state === 'aiming' ? above(at) : start;
         if (state !== 'over') endNow(press(aim, 'first', time), aim);
-        state = 'over';
-        hand.point.set(undefined);
+        lift();
       },
       cancel: () => {
         stopWaiting();
-        state = 'over';
-        hand.point.set(undefined);
+        lift();
       },
     };
   };
