@@ -48,7 +48,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
   const viewpoint = useMemo(openViewpoint, []);
   const roster = useWatched(session.roster);
   const selection = useWatched(session.selection);
-  const [reading, setReading] = useReading(frame.plan.teeSets);
+  const [reading, setReading] = useReading(frame.plan.teeSets, frame.plan.site.units);
   const [findingsShown, setFindingsShown] = useState(true);
   const [keysOpen, setKeysOpen] = useState(false);
   const openKeys = useCallback(() => setKeysOpen(true), []);

@@ -3,6 +3,7 @@ import { Button, FileTrigger, Form, Input, Label, TextField } from 'react-aria-c
 import type { HomeProps } from '../board/parts.ts';
 import { PICTURE_TYPES } from '../images/dropped-files.ts';
 import { chance } from '../instruments/chance.ts';
+import { writeKept } from '../live/kept.ts';
 import { Choices } from '../style/Choices.tsx';
 import { Problem } from './ImportSheet.tsx';
 import { FIRST_WISHES, filesWords, HOLES_CHOICES, holesOf, planFor, UNIT_CHOICES } from './new-board.ts';
@@ -30,8 +31,9 @@ export function NewBoard({ createBoard, openLink, files, onFiles }: NewBoardProp
       () => ({ kind: 'refused', why: NO_ANSWER }) as const,
     );
     setMaking(false);
-    if (answer.kind === 'created') openLink(answer.link, files);
-    else setProblem(answer.why);
+    if (answer.kind === 'refused') return setProblem(answer.why);
+    writeKept('units', units); // whoever makes the board reads it so
+    openLink(answer.link, files);
   };
   return (
     <section className="home__part" aria-labelledby="home-new">
