@@ -44,6 +44,7 @@ export { queueWaits } from './rhythm/queue-wait.ts';
 export { compareAnalyses } from './ripple/compare-analyses.ts';
 export type { FigureChange, FindingChange, Ripple } from './ripple/ripple.ts';
 export { steadyRipple } from './ripple/steady-ripple.ts';
+export { greenEdge } from './walk/green-edge.ts';
 export { walkBetweenLoops } from './walk/length-findings.ts';
 export { naismithTime } from './walk/naismith.ts';
 export { walkingSpeed } from './walk/walking-speed.ts';

@@ -1,11 +1,13 @@
-import type { Analysis, WalkFigures } from '@loopwright/analysis';
+import { type Analysis, greenEdge } from '@loopwright/analysis';
 import { closestOnPolyline, distanceBetween } from '@loopwright/geometry';
-import { type HoleId, holeOf, type Routing, type SitePoint } from '@loopwright/model';
+import { type Green, type HoleId, holeOf, type Routing, type SitePoint } from '@loopwright/model';
 
 /** A walk that can be led: one that leaves a green. */
 export interface WalkToLead {
   readonly hole: HoleId;
-  readonly figures: WalkFigures;
+  readonly green: Green;
+  /** The tee or the apron it leads to. */
+  readonly end: SitePoint;
   readonly waypoints: readonly SitePoint[];
 }
 
@@ -28,10 +30,11 @@ export function walkNear(
   let best: { readonly walk: WalkToLead; readonly distance: number } | undefined;
   for (const figures of analysis.walks) {
     const hole = 'hole' in figures.from ? holeOf(routing, figures.from.hole) : undefined;
-    if (!hole || figures.path.length < 2) continue;
+    const [green, end] = [hole?.green, figures.path.at(-1)];
+    if (!hole || !green || !end) continue;
     const waypoints =
       shown?.hole === hole.id ? hole.waypoints.filter((place) => !isSamePlace(place, shown.at)) : hole.waypoints;
-    const walk = { hole: hole.id, figures, waypoints };
+    const walk = { hole: hole.id, green, end, waypoints };
     const { distance } = closestOnPolyline(at, lineOf(walk));
     if (!best || distance < best.distance) best = { walk, distance };
   }
@@ -40,9 +43,9 @@ export function walkNear(
 
 const isSamePlace = (one: SitePoint, other: SitePoint) => one.x === other.x && one.y === other.y;
 
-/** From the green's edge by the waypoints to the tee. */
-export function lineOf({ figures, waypoints }: WalkToLead): readonly SitePoint[] {
-  return [...figures.path.slice(0, 1), ...waypoints, ...figures.path.slice(-1)];
+/** From the green's edge by the waypoints to the tee, as the analysis walks it. */
+export function lineOf({ green, end, waypoints }: WalkToLead): readonly SitePoint[] {
+  return [greenEdge(green, waypoints[0] ?? end), ...waypoints, end];
 }
 
 /** The waypoints with one more, in the leg of the walk it is nearest to. */
