@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
 import { Fold } from '../../style/Fold.tsx';
 import { CardTable } from './CardTable.tsx';
-import { type CardRound, toCardView } from './card-view.ts';
+import { toCardView } from './card-view.ts';
 import { NamesTable } from './NamesTable.tsx';
 import { toNamesRows } from './names-view.ts';
 import './card.css';
@@ -31,11 +31,8 @@ export function CardPanel({ plan, routing, analysis, reading, goTo, edit }: Draw
       <Fold title="Names and verdicts" open={namesOpen} onToggle={() => setNamesOpen(!namesOpen)}>
         <NamesTable rows={toNamesRows(plan, routing)} {...of} />
       </Fold>
-      {card.rounds.map((round) => (
-        <OnFoot key={round.total.key} round={round} unit={card.unit} />
-      ))}
       <Suspense fallback={<p className="drawer__wait soft small">Fetching the bars …</p>}>
-        <RoundOnCard plan={plan} routing={routing} analysis={analysis} reading={reading} />
+        <RoundOnCard card={card} plan={plan} routing={routing} analysis={analysis} reading={reading} />
       </Suspense>
     </>
   );
@@ -66,24 +63,5 @@ function TeeSets({ plan, edit }: Pick<DrawerProps, 'plan' | 'edit'>) {
         </Suspense>
       )}
     </>
-  );
-}
-
-function OnFoot({ round, unit }: { readonly round: CardRound; readonly unit: string }) {
-  return (
-    <dl className="facts">
-      <dt>Walks in all, {round.total.name}</dt>
-      <dd>
-        {round.walked} {unit}
-      </dd>
-      <dt>On foot in all, straight lines</dt>
-      <dd>
-        {round.onFoot} {unit}
-      </dd>
-      <dt>Walking time without the play</dt>
-      <dd>{round.time}</dd>
-      <dt>Climb</dt>
-      <dd>no ground yet</dd>
-    </dl>
   );
 }

@@ -72,7 +72,7 @@ const TotalRow = memo(function TotalRow({ total }: { readonly total: CardTotal }
   return (
     <tr className="table__total">
       <th scope="row">
-        <bdi>{total.name}</bdi>
+        <bdi title={total.name}>{total.name}</bdi>
       </th>
       <td className="card-table__par">{total.men}</td>
       <td className="card-table__par">{total.women}</td>
@@ -85,7 +85,7 @@ const DifferenceRow = memo(function DifferenceRow({ difference }: { readonly dif
   return (
     <tr className="card-table__difference">
       <th scope="row" colSpan={3}>
-        <bdi>{difference.name}</bdi>
+        <bdi title={difference.name}>{difference.name}</bdi>
       </th>
       {difference.lengths.map(({ teeSet, figure }) => (
         <td key={teeSet}>{figure}</td>

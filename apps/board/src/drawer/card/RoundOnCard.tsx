@@ -9,16 +9,20 @@ import { LengthBars } from './bars/LengthBars.tsx';
 import { toParBars } from './bars/length-bars.ts';
 import { RhythmStrip } from './bars/RhythmStrip.tsx';
 import { toStrip } from './bars/rhythm-strip.ts';
+import type { CardView } from './card-view.ts';
 import { LineTable } from './LineTable.tsx';
 import { toLineView } from './line-view.ts';
+import { OnFoot } from './OnFoot.tsx';
 import { Ratings } from './Ratings.tsx';
 import { toRatingRows } from './ratings-view.ts';
 import './bars/bars.css';
 
-type RoundOnCardProps = Pick<DrawerProps, 'plan' | 'routing' | 'analysis' | 'reading'>;
+interface RoundOnCardProps extends Pick<DrawerProps, 'plan' | 'routing' | 'analysis' | 'reading'> {
+  readonly card: CardView;
+}
 
 /** One round beside itself: as it is played, its lengths by par, its clubs, its directions, its provisional rating. */
-export function RoundOnCard({ plan, routing, analysis, reading }: RoundOnCardProps) {
+export function RoundOnCard({ card, plan, routing, analysis, reading }: RoundOnCardProps) {
   const [chosen, setChosen] = useState('');
   const round = analysis.rounds.find((each) => each.round === chosen) ?? analysis.rounds[0];
   const bars = useMemo(() => {
@@ -31,6 +35,7 @@ export function RoundOnCard({ plan, routing, analysis, reading }: RoundOnCardPro
     };
   }, [plan, routing, analysis, reading, round]);
   const lines = useMemo(() => toLineView(plan, routing, analysis, reading), [plan, routing, analysis, reading]);
+  const walked = card.rounds.find(({ total }) => total.key === round?.round);
   const unit = unitSymbol(reading.units);
   return (
     <>
@@ -46,6 +51,7 @@ export function RoundOnCard({ plan, routing, analysis, reading }: RoundOnCardPro
           </select>
         </label>
       )}
+      {walked && <OnFoot round={walked} unit={unit} />}
       {bars && bars.strip.length > 0 && <RhythmStrip holes={bars.strip} unit={unit} />}
       {bars && bars.pars.length > 0 && <LengthBars pars={bars.pars} unit={unit} />}
       {bars && bars.clubs.length > 0 && <ApproachClubs clubs={bars.clubs} player={lines.player} />}

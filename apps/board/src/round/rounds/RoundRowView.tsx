@@ -46,7 +46,7 @@ export function RoundRowView({ row, routing, edit }: RoundRowViewProps) {
         {row.places.map(({ key, name }, place) => (
           <li key={key} className="rounds__loop">
             <Button
-              className="rounds__act"
+              className="act"
               aria-label={`Play ${name} earlier`}
               isDisabled={routing.locked || place === 0}
               onPress={() => earlier(place)}
@@ -55,7 +55,7 @@ export function RoundRowView({ row, routing, edit }: RoundRowViewProps) {
             </Button>
             <bdi className="rounds__name">{name}</bdi>
             <Button
-              className="rounds__act"
+              className="act"
               aria-label={`Leave ${name} out of ${row.name}`}
               isDisabled={routing.locked}
               onPress={() => play(loops.toSpliced(place, 1))}

@@ -14,7 +14,7 @@ interface RhythmStripProps {
 export function RhythmStrip({ holes, unit }: RhythmStripProps) {
   return (
     <WideTable label="The round as it is played">
-      <table className="strip">
+      <table className="rhythm">
         <caption className="bars__title">The round as it is played</caption>
         <thead>
           <Row name="hole" holes={holes} cell="number" />
@@ -61,7 +61,7 @@ interface CellProps {
 }
 
 const Cell = memo(function Cell({ cell, value, said, startsLoop }: CellProps) {
-  const className = startsLoop ? 'strip__loop' : undefined;
+  const className = startsLoop ? 'rhythm__loop' : undefined;
   if (cell === 'number') {
     return (
       <th scope="col" className={className}>
@@ -87,9 +87,9 @@ type LengthProps = Pick<StripHole, 'share' | 'length' | 'startsLoop'>;
 
 const Length = memo(function Length({ share, length, startsLoop }: LengthProps) {
   return (
-    <td className={`strip__length${startsLoop ? ' strip__loop' : ''}`} title={length}>
-      <span className="strip__bar" style={{ height: `${share * 100}%` }} aria-hidden="true" />
-      <span className="strip__figure">{length}</span>
+    <td className={`rhythm__length${startsLoop ? ' rhythm__loop' : ''}`} title={length}>
+      <span className="rhythm__bar" style={{ height: `${share * 100}%` }} aria-hidden="true" />
+      <span className="rhythm__figure">{length}</span>
     </td>
   );
 }, saysTheSame);

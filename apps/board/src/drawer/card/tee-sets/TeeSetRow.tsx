@@ -49,7 +49,7 @@ export function TeeSetRow({ teeSet, teeSets, placed, edit }: TeeSetRowProps) {
         <Move words={`Move ${name} further back`} mark="▴" step={moveTeeSetEdit(teeSets, id, -1)} edit={edit} />
         <Move words={`Move ${name} further forward`} mark="▾" step={moveTeeSetEdit(teeSets, id, 1)} edit={edit} />
         <Button
-          className="rounds__act"
+          className="act"
           aria-label={last ? `${name} is the last set and stays` : `Remove the tee set ${name}`}
           isDisabled={last}
           onPress={() => (placed > 0 ? setAsking(true) : remove())}
@@ -79,7 +79,7 @@ interface MoveProps {
 
 function Move({ words, mark, step, edit }: MoveProps) {
   return (
-    <Button className="rounds__act" aria-label={words} isDisabled={!step} onPress={() => step && edit(step)}>
+    <Button className="act" aria-label={words} isDisabled={!step} onPress={() => step && edit(step)}>
       {mark}
     </Button>
   );
