@@ -23,7 +23,7 @@ import type {
   TeeSetId,
 } from '@loopwright/model';
 import type { ImageImports } from '../images/image-imports.ts';
-import type { InstrumentName } from '../instruments/instrument.ts';
+import type { InstrumentName } from '../instruments/instrument-name.ts';
 
 /** Something on the site, picked out. */
 export type SiteThing =

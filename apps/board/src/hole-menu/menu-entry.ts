@@ -1,7 +1,7 @@
 import type { NamedEdit } from '@loopwright/document';
 import type { HoleId } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
-import type { InstrumentName } from '../instruments/instrument.ts';
+import type { InstrumentName } from '../instruments/instrument-name.ts';
 
 /** A hole one can choose, in words. */
 export interface HoleChoice {

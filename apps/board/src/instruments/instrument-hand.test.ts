@@ -5,9 +5,9 @@ import type { Frame } from '../live/frame.ts';
 import { openSlot } from '../live/slot.ts';
 import { ANALYSIS, PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
 import type { BenchSession } from './bench.ts';
-import type { InstrumentName } from './instrument.ts';
 import type { InstrumentEntry } from './instrument-entry.ts';
 import { openInstrumentHand } from './instrument-hand.ts';
+import type { InstrumentName } from './instrument-name.ts';
 
 const frameOf = (routing = ROUTING): Frame => ({
   plan: PLAN,

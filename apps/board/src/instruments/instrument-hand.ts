@@ -7,8 +7,9 @@ import { openSlot, type Slot, type Watched } from '../live/slot.ts';
 import type { Hit } from '../tools/hit.ts';
 import type { PointerAt, SnapBeside } from '../tools/tool.ts';
 import { type BenchSession, openBench } from './bench.ts';
-import type { InstrumentName, Running } from './instrument.ts';
+import type { Running } from './instrument.ts';
 import type { InstrumentEntry } from './instrument-entry.ts';
+import type { InstrumentName } from './instrument-name.ts';
 import { openSnap } from './snap/open-snap.ts';
 
 /** An instrument in the hand. */

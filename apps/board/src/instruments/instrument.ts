@@ -9,24 +9,7 @@ import type { Me, Reading, Selection } from '../board/parts.ts';
 import type { Watched } from '../live/slot.ts';
 import type { Hit } from '../tools/hit.ts';
 import type { Gesture, PointerAt } from '../tools/tool.ts';
-
-export type InstrumentName =
-  | 'hand'
-  | 'draw hole'
-  | 'site mark'
-  | 'rod'
-  | 'reach'
-  | 'measure line'
-  | 'measure area'
-  | 'pencil'
-  | 'clearance ring'
-  | 'boundary'
-  | 'base'
-  | 'feature'
-  | 'scale image'
-  | 'north'
-  | 'waypoints'
-  | 'green outline';
+import type { InstrumentName } from './instrument-name.ts';
 
 /** Where a point came to lie, and what drew it there, in words for the pointer ('square to 4', 'on the drive: 240 m'). */
 export interface Snapped {

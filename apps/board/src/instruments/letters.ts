@@ -1,4 +1,4 @@
-import type { InstrumentName } from './instrument.ts';
+import type { InstrumentName } from './instrument-name.ts';
 
 /** The keys that take instruments while the drawing has the keyboard, chosen together so that none means two things. */
 export const INSTRUMENT_LETTERS: Readonly<Partial<Record<InstrumentName, string>>> = {

@@ -5,7 +5,7 @@ import type { BoardSession } from '../live/board-session.ts';
 import { openSlot } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import type { DrawingTable } from './drawing-table.ts';
-import type { InstrumentName } from './instrument.ts';
+import type { InstrumentName } from './instrument-name.ts';
 
 interface TableParts {
   readonly session: BoardSession;

@@ -1,4 +1,4 @@
-import type { InstrumentName } from '../instrument.ts';
+import type { InstrumentName } from '../instrument-name.ts';
 
 /** Ink signs of the instruments on a field of 20 by 20; `fill` parts are filled, the rest is drawn as a line. */
 export const ICONS: Readonly<Record<InstrumentName, { readonly line: string; readonly fill?: string }>> = {
