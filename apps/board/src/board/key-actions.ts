@@ -7,6 +7,7 @@ import type { KeyWork } from '../instruments/key-work.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import { choosing, chosenHoles, holesInOrder } from '../tools/chosen-holes.ts';
 import type { KeyMeaning } from '../tools/keys.ts';
+import { nextVertex, takenAway } from '../tools/land/nudge-thing.ts';
 import { neighbourInRound, nextPart } from '../tools/nudge.ts';
 import { takenOut } from '../tools/take-out.ts';
 import type { HeldParts } from '../tools/tool.ts';
@@ -97,10 +98,15 @@ function chooseHole(step: 1 | -1, { session, viewpoint }: KeyHand): void {
 }
 
 function choosePart({ session }: KeyHand): void {
-  const hole = chosenHole(session);
-  if (!hole) return;
-  const part = nextPart(hole, session.selection.get().part);
-  session.select(part === undefined ? { hole: hole.id } : { hole: hole.id, part });
+  const [hole, site] = [chosenHole(session), session.frame.get()?.plan.site];
+  const { part: now, thing, vertex: at } = session.selection.get();
+  if (thing && site) {
+    const vertex = nextVertex(site, thing, at);
+    session.select(vertex ? { thing, vertex } : { thing });
+  } else if (hole) {
+    const part = nextPart(hole, now);
+    session.select(part === undefined ? { hole: hole.id } : { hole: hole.id, part });
+  }
 }
 
 function chooseAll({ session }: KeyHand): void {
@@ -120,11 +126,14 @@ function chooseFurther(step: 1 | -1, { session, viewpoint }: KeyHand): void {
 }
 
 function takeOut({ session }: KeyHand): void {
-  const routing = session.frame.get()?.routing;
-  if (!routing) return;
-  const taken = takenOut(routing, session.selection.get());
+  const frame = session.frame.get();
+  if (!frame) return;
+  const selection = session.selection.get();
+  // What lies on the land is no routing's: a locked one does not hold it.
+  const away = takenAway(frame.plan.site, selection);
+  const taken = away ?? takenOut(frame.routing, selection);
   if (taken.kind === 'nothing') return;
-  if (routing.locked) session.sayLocked();
+  if (frame.routing.locked && !away) session.sayLocked();
   else if (taken.kind === 'refused') session.say(taken.words);
   else if (session.edit(taken.edit) === 'done') session.select(taken.select);
 }

@@ -4,13 +4,25 @@ import type { Notice } from '../live/notice.ts';
 /** What came of the last step, when that is not plain to see. @param step  the edit in words: 'move of green 6' */
 export function noticeWords(notice: Notice, step: (edit: NamedEdit) => string): string | undefined {
   if (notice.kind === 'locked') return 'This routing is locked: look at it, but nothing on it moves.';
-  if (notice.kind === 'gone') return 'Somebody took that hole away meanwhile. Nothing was changed.';
+  if (notice.kind === 'gone') return `Somebody ${goneOf(notice.edit)} meanwhile. Nothing was changed.`;
   if (notice.kind === 'said') return notice.words;
   if (notice.kind === 'put back') return putBackWords(notice.result);
   const { result } = notice;
   if (result.kind === 'nothing') return 'There is no step of yours left to take back or do again.';
   const done = `${result.kind === 'undone' ? 'Undid' : 'Did again'}: ${step(result.step)}.`;
   return done + overtakenWords(result.overtaken) + goneWords(result.gone ?? []);
+}
+
+/** What happened to what a step speaks of, so that the step was not done. */
+function goneOf({ edit }: NamedEdit): string {
+  if (/vertex|outline/.test(edit)) return 'changed or removed that outline';
+  if (/feature/.test(edit)) return 'took that feature away';
+  if (/ base$/.test(edit)) return 'took that base away';
+  if (/ mark$/.test(edit)) return 'took that site mark away';
+  if (/ image$/.test(edit)) return 'took that picture away';
+  if (/sketch/.test(edit)) return 'wiped that sketch';
+  if (/tee set$/.test(edit)) return 'took that tee set away';
+  return /routing|loop|round$/.test(edit) ? 'changed that part of the routing' : 'took that hole away';
 }
 
 function putBackWords(result: PutBackResult): string {

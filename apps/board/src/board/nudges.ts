@@ -1,4 +1,6 @@
 import type { SitePoint } from '@loopwright/model';
+import { nudgeThing } from '../tools/land/nudge-thing.ts';
+import { refusedOutline } from '../tools/land/refused-outline.ts';
 import { type Nudging, nudgeOf } from '../tools/nudge.ts';
 import { pinnedAmong } from '../tools/pinned-among.ts';
 import { refusalOf } from '../tools/refusal.ts';
@@ -21,7 +23,8 @@ export function openNudges(hand: () => KeyHand): Nudges {
     const { session } = hand();
     const routing = session.frame.get()?.routing;
     const edit = nudging.editFor(way);
-    const refused = edit && routing && refusalOf(routing, edit);
+    const written = session.writtenPlan.get().site;
+    const refused = edit && ((routing && refusalOf(routing, edit)) ?? refusedOutline(written, edit));
     if (refused !== undefined) return session.say(refused);
     held = { nudging, way };
     return session.drag(edit);
@@ -31,7 +34,8 @@ export function openNudges(hand: () => KeyHand): Nudges {
       const { session, viewpoint, askAboutPin } = hand();
       if (held) return put(held.nudging, { x: held.way.x + x, y: held.way.y + y });
       const frame = session.frame.get();
-      const nudging = frame && nudgeOf(frame, session.selection.get());
+      const selection = session.selection.get();
+      const nudging = frame && (nudgeOf(frame, selection) ?? nudgeThing(frame.plan.site, selection));
       if (!frame || !nudging) return viewpoint.pan({ x: -x * PAN_STEP, y: y * PAN_STEP });
       if (nudging.of === 'routing' && frame.routing.locked) return session.sayLocked();
       const [first, ...further] = pinnedAmong(frame.routing, nudging.holds);
@@ -40,8 +44,12 @@ export function openNudges(hand: () => KeyHand): Nudges {
     },
     drop: () => {
       if (!held) return;
+      const { session } = hand();
+      const { vertex } = session.selection.get();
+      const edit = held.nudging.editFor(held.way);
       held = undefined;
-      hand().session.drop();
+      if (session.drop() !== 'done' || !vertex || edit?.edit !== 'move vertex') return;
+      session.select({ ...session.selection.get(), vertex: { ...vertex, at: edit.to } });
     },
     letGo: () => {
       if (!held) return false;

@@ -117,7 +117,7 @@ export function Drawing(props: DrawingProps) {
         className="plan__surface"
         data-testid="drawing"
         data-view={`${view.scale} ${view.x} ${view.y}`}
-        data-hover={hovered?.kind}
+        data-hover={hovered?.kind === 'thing' ? `thing ${hovered.by}` : hovered?.kind}
         data-instrument={instrument}
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: the drawing takes keys of its own, as a grid would
@@ -188,6 +188,13 @@ const ON_THE_DRAWING: ReadonlySet<NamedEdit['edit']> = new Set([
   'shape green',
   'set waypoints',
   'draw hole',
+  'move vertex',
+  'add vertex',
+  'move outline',
+  'draw boundary',
+  'add features',
+  'change feature',
+  'change base',
 ]);
 
 const NO_FIGURES: readonly string[] = [];
@@ -214,6 +221,7 @@ function useBadge(props: DrawingProps): readonly BadgeLine[] {
 
 const sameHit = (one: Hit | undefined, other: Hit | undefined): boolean =>
   one?.kind === other?.kind &&
+  (one?.kind === 'thing' ? one.by : undefined) === (other?.kind === 'thing' ? other.by : undefined) &&
   (one && 'hole' in one ? one.hole : undefined) === (other && 'hole' in other ? other.hole : undefined);
 
 const NOTHING_HELD = openSlot(undefined);

@@ -11,7 +11,7 @@ import type { Plan, RoutingId, SitePoint } from '@loopwright/model';
 import type { Selection } from '../board/parts.ts';
 import { followDocument } from './follow-document.ts';
 import type { Frame } from './frame.ts';
-import { goneHoleOf, letGoWords } from './gone-meanwhile.ts';
+import { goneMeanwhile } from './gone-meanwhile.ts';
 import { landingFrom } from './landing.ts';
 import type { Notice } from './notice.ts';
 import { followOthers } from './others.ts';
@@ -78,18 +78,18 @@ export function openBoardSession(parts: SessionParts): BoardSession {
   const pictures = openPictures(parts, { others, written, saved });
 
   const drag = (named: NamedEdit | undefined) => {
-    // The pointer may still be down on a hole that somebody has removed: it drags nothing any more.
-    const held = named && goneHoleOf(named, written.plan.get()) ? undefined : named;
+    // The pointer may still be down on something that somebody has removed: it drags nothing any more.
+    const held = named && goneMeanwhile(named, written.plan.get()) ? undefined : named;
     pictures.hold(held);
     tell({ drag: held });
   };
   const stopGone = written.plan.onChange(() => {
     const held = pictures.held();
-    const gone = held && goneHoleOf(held, written.plan.get());
+    const gone = held && goneMeanwhile(held, written.plan.get());
     if (!gone) return;
     const before = pictures.frame.get()?.plan ?? written.plan.get();
     drag(undefined);
-    notice.set({ kind: 'said', words: letGoWords(gone, before, others.roster.get()) });
+    notice.set({ kind: 'said', words: gone(before, others.roster.get()) });
   });
   const edit = (named: NamedEdit): EditResult => {
     const before = landingFrom(pictures.frame.get());

@@ -1,6 +1,18 @@
 import { holesTouchedBy, type NamedEdit, type Person } from '@loopwright/document';
 import { type HoleId, holeOf, type Plan, type Routing } from '@loopwright/model';
 import { holeWords, namesOf } from '../reading/names.ts';
+import { goneThingOf, thingGoneWords } from './gone-thing.ts';
+
+/** What is said of a drag that is let go, given the plan as it was shown and everybody else at the board. */
+type LetGoWords = (before: Plan, others: readonly Pick<Person, 'name'>[]) => string;
+
+/** Whether a drag holds something that is not on the plan any more, and what is to be said of that. */
+export function goneMeanwhile(edit: NamedEdit, written: Plan): LetGoWords | undefined {
+  const hole = goneHoleOf(edit, written);
+  if (hole) return (before, others) => letGoWords(hole, before, others);
+  const thing = goneThingOf(edit, written);
+  return thing && ((before, others) => thingGoneWords(thing, before, others));
+}
 
 /** A hole of a drag that is no longer on the plan, with its routing. */
 export interface GoneHole {
