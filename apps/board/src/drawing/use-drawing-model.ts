@@ -1,5 +1,12 @@
 import { holesTouchedBy, type NamedEdit } from '@loopwright/document';
-import { type HoleId, holeOf, type LengthUnit, type SitePoint, type TeeSetId } from '@loopwright/model';
+import {
+  type HoleId,
+  holeOf,
+  type LengthUnit,
+  type RingCentre,
+  type SitePoint,
+  type TeeSetId,
+} from '@loopwright/model';
 import { useMemo } from 'react';
 import type { Change, Consequences, Selection } from '../board/parts.ts';
 import { chosenHoles } from '../tools/chosen-holes.ts';
@@ -11,6 +18,7 @@ import type { HoleView } from './hole-view.ts';
 import { openHoleViews } from './hole-views.ts';
 import { useLand } from './land/use-land.ts';
 import { openLabels } from './open-labels.ts';
+import { ringCentre } from './sketches/ring-centre.ts';
 import { useSketches } from './sketches/use-sketches.ts';
 import { openSteadyList } from './steady-list.ts';
 import { openWalkViews, type WalkView } from './walk-view.ts';
@@ -48,7 +56,8 @@ export function useDrawingModel(shown: Shown) {
     [],
   );
   const labelsOf = useMemo(openLabels, []);
-  const land = useLand({ ...shown, site: plan.site, chosen: selection.thing });
+  const centreOf = (about: RingCentre) => ringCentre(about, routing, analysis);
+  const land = useLand({ ...shown, site: plan.site, chosen: selection.thing, centreOf });
   const { features } = land.still;
   const symbols = useMemo(() => plan.site.bases.map(({ apron }) => apron), [plan.site.bases]);
   const holes = makers.holes(routing, analysis);

@@ -2,6 +2,7 @@ import type { NamedEdit } from '@loopwright/document';
 import type { Base, Boundary, Plan, SiteMark } from '@loopwright/model';
 import { useMemo } from 'react';
 import type { Change, SiteThing } from '../../board/parts.ts';
+import type { CentreOf } from '../../tools/hit-sketch.ts';
 import { openLandTargets } from '../../tools/land/hit-site.ts';
 import { landGrips } from '../../tools/land/land-grips.ts';
 import { type FeatureView, openFeatureViews } from '../feature-view.ts';
@@ -23,12 +24,14 @@ interface LandParts {
   readonly chosen: SiteThing | undefined;
   /** Pixels per metre. */
   readonly scale: number;
+  /** Where a clearance ring has its middle. */
+  readonly centreOf: CentreOf;
 }
 
 const NONE: readonly never[] = [];
 
 /** The land of the drawing: what is still, what moves, what it was before, and what can be taken hold of. */
-export function useLand({ site, drags, change, chosen, scale }: LandParts) {
+export function useLand({ site, drags, change, chosen, scale, centreOf }: LandParts) {
   const makers = useMemo(
     () => ({
       views: openFeatureViews(),
@@ -55,7 +58,7 @@ export function useLand({ site, drags, change, chosen, scale }: LandParts) {
     [before, inHand, makers],
   );
   const grips = useMemo(() => landGrips(site, chosen, scale), [site, chosen, scale]);
-  return { still, moving, ghosts, grips, targets: makers.targets({ site, grips, chosen }) };
+  return { still, moving, ghosts, grips, targets: makers.targets({ site, grips, chosen, centreOf }) };
 }
 
 function movingOf(site: Plan['site'], views: readonly FeatureView[], inHand: ReadonlySet<ThingKey>): LandShown {
