@@ -12,6 +12,7 @@ interface ImportStripProps {
 export function ImportStrip({ imports }: ImportStripProps) {
   const step = useWatched(imports.step);
   if (step.at === 'idle') return null;
+  if (step.at === 'asking unit') return <UnitQuestion step={step} onCancel={imports.cancel} />;
   return step.at === 'failed' ? (
     <div className="import-strip" role="alert">
       <p className="import-strip__words">{importWords(step)}</p>
@@ -34,7 +35,36 @@ export function ImportStrip({ imports }: ImportStripProps) {
   );
 }
 
-function Progress({ step }: { readonly step: Exclude<ImportStep, { at: 'idle' | 'failed' }> }) {
+interface UnitQuestionProps {
+  readonly step: Extract<ImportStep, { at: 'asking unit' }>;
+  readonly onCancel: () => void;
+}
+
+/** Asks what a world file counts in; the widths it would give help to tell. */
+function UnitQuestion({ step, onCancel }: UnitQuestionProps) {
+  return (
+    <section className="import-strip import-strip--question" aria-label="The unit of the world file" role="alert">
+      <p>{importWords(step)}</p>
+      <div className="row">
+        {step.choices.map(({ unit, words }, index) => (
+          <Button key={unit} className="button" autoFocus={index === 0} onPress={() => step.answer(unit)}>
+            {words}
+          </Button>
+        ))}
+      </div>
+      <div className="row">
+        <Button className="button button--quiet" onPress={() => step.answer('without')}>
+          Lay it without its world file
+        </Button>
+        <Button className="button button--quiet" onPress={onCancel}>
+          Cancel
+        </Button>
+      </div>
+    </section>
+  );
+}
+
+function Progress({ step }: { readonly step: Extract<ImportStep, { at: 'checking' | 'sending' }> }) {
   const share = shareDone(step);
   const words = importWords(step);
   return (

@@ -1,7 +1,8 @@
 import type { NamedEdit } from '@loopwright/document';
 import { newPlan, type Plan } from '@loopwright/model';
 import { expect, test } from 'vitest';
-import { type ImportParts, openImageImports } from './image-imports.ts';
+import { openImageImports } from './image-imports.ts';
+import type { ImportParts } from './import-parts.ts';
 import type { Checked } from './reader/client.ts';
 import type { Sent } from './send-picture.ts';
 
@@ -20,6 +21,7 @@ function paperBoard(plan: Plan = BARE, result: 'done' | 'gone' = 'done') {
       return result;
     },
     plan: () => plan,
+    chosen: () => undefined,
     say: (words) => said.push(words),
     address: '/blobs/',
     random: () => 0,
@@ -44,15 +46,15 @@ const ready: Checked = {
 };
 const kept: Sent = { kind: 'kept', hash: HASH };
 /** Everything that waits on what was just answered. */
-const settled = async () => {
-  for (let turn = 0; turn < 10; turn++) await Promise.resolve();
+const settled = async (): Promise<void> => {
+  for (let turn = 0; turn < 10; turn++) await new Promise(setImmediate);
 };
 
 test('the first picture on bare land lies about its middle, 1200 m wide by a guess, and is brought into view', async () => {
   const board = paperBoard();
   let shown = 0;
   board.imports.attach({ inView: () => ({ minX: 0, minY: 0, maxX: 1, maxY: 1 }), showAll: () => shown++ });
-  board.imports.add([file('aerial 2024.jpg')]);
+  await board.imports.add([file('aerial 2024.jpg')]);
   board.checks[0]?.settle(ready);
   await settled();
   board.sends[0]?.progress(400);
@@ -79,7 +81,7 @@ test('the first picture on bare land lies about its middle, 1200 m wide by a gue
 
 test('a picture that is called off leaves no trace, and the next one comes', async () => {
   const board = paperBoard();
-  board.imports.add([file('one.png'), file('two.png')]);
+  await board.imports.add([file('one.png'), file('two.png')]);
   expect(board.imports.step.get()).toMatchObject({ at: 'checking', name: 'one.png', waiting: 1 });
   board.imports.cancel();
   await settled();
@@ -94,7 +96,7 @@ test('a picture that is called off leaves no trace, and the next one comes', asy
 
 test('a refused picture stops the queue with a word until it is put away', async () => {
   const board = paperBoard();
-  board.imports.add([file('zip.png'), file('good.png')]);
+  await board.imports.add([file('zip.png'), file('good.png')]);
   board.checks[0]?.settle({ kind: 'refused', why: 'It is no picture.' });
   await settled();
   expect(board.imports.step.get()).toEqual({ at: 'failed', name: 'zip.png', why: 'It is no picture.', again: false });
@@ -105,7 +107,7 @@ test('a refused picture stops the queue with a word until it is put away', async
 
 test('a picture the server did not get is kept and tried again', async () => {
   const board = paperBoard();
-  board.imports.add([file('aerial.png')]);
+  await board.imports.add([file('aerial.png')]);
   board.checks[0]?.settle(ready);
   await settled();
   board.sends[0]?.settle({ kind: 'refused', why: 'The server did not answer.' });
@@ -128,4 +130,46 @@ test('a picture replaces another in its place; one removed meanwhile is told', a
     ]);
     expect(board.imports.step.get().at).toBe(result === 'done' ? 'idle' : 'failed');
   }
+});
+
+test('a world file beside a picture is asked for its unit, then brings the survey grid in the same step', async () => {
+  const board = paperBoard();
+  await board.imports.add([file('north.png'), new File(['0.5 0 0 -0.5 500000.25 299999.75'], 'north.pgw')]);
+  board.checks[0]?.settle(ready);
+  await settled();
+  const step = board.imports.step.get();
+  if (step.at !== 'asking unit') throw new Error(`asks for the unit, not ${step.at}`);
+  expect(step.choices.map(({ unit }) => unit)).toEqual(['metres', 'US survey feet', 'international feet']);
+  step.answer('metres');
+  await settled();
+  board.sends[0]?.settle(kept);
+  await settled();
+  expect(board.edits).toMatchObject([
+    {
+      edit: 'several',
+      edits: [
+        { edit: 'set grid', grid: { easting: 500_200, northing: 299_900 } },
+        // 600 pixels of half a metre, the corner at (500000, 300000).
+        { edit: 'add image', image: { placement: [0.5, 0, -200, 0, -0.5, 100], scaledBy: 'world file' } },
+      ],
+    },
+  ]);
+});
+
+test('a world file that is none is told, and the picture comes without it', async () => {
+  const board = paperBoard();
+  await board.imports.add([file('north.png'), new File(['not numbers'], 'north.pgw')]);
+  board.checks[0]?.settle(ready);
+  await settled();
+  board.sends[0]?.settle(kept);
+  await settled();
+  expect(board.said[0]).toContain('north.pgw');
+  expect(board.edits).toMatchObject([{ edit: 'add image', image: { scaledBy: 'guess' } }]);
+});
+
+test('a world file that comes alone asks which picture it is for when nobody can know', async () => {
+  const board = paperBoard();
+  await board.imports.add([new File(['1 0 0 -1 0 0'], 'north.pgw')]);
+  await settled();
+  expect(board.imports.step.get()).toMatchObject({ at: 'failed', why: expect.stringContaining('Which picture') });
 });

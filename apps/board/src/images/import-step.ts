@@ -1,9 +1,18 @@
+import type { MapUnit } from '@loopwright/formats/image';
 import type { Doing } from './reader/contract.ts';
+import type { UnitChoice } from './world-file-import.ts';
 
 /** Where a picture is on its way to the board. One is on its way at a time; `waiting` further ones come after it. */
 export type ImportStep =
   | { readonly at: 'idle' }
   | { readonly at: 'checking'; readonly name: string; readonly doing: Doing; readonly waiting: number }
+  /** A world file says neither its unit nor its grid: somebody has to. */
+  | {
+      readonly at: 'asking unit';
+      readonly name: string;
+      readonly choices: readonly UnitChoice[];
+      readonly answer: (unit: MapUnit | 'without') => void;
+    }
   | {
       readonly at: 'sending';
       readonly name: string;
@@ -23,6 +32,7 @@ const DOING: Readonly<Record<Doing, string>> = {
 /** What is going on, in words. */
 export function importWords(step: Exclude<ImportStep, { at: 'idle' }>): string {
   if (step.at === 'failed') return `${step.name}: ${step.why}`;
+  if (step.at === 'asking unit') return `In what does ${step.name} count? It does not say, and nobody should guess.`;
   const more = step.waiting === 0 ? '' : step.waiting === 1 ? ' One more waits.' : ` ${step.waiting} more wait.`;
   if (step.at === 'checking') return `${DOING[step.doing]} ${step.name} …${more}`;
   return `Sending ${step.name}: ${megabytes(step.sent)} of ${megabytes(step.all)} MB.${more}`;

@@ -22,7 +22,11 @@ export function useImageImports({ session, address, incoming, own }: ImportsPart
   useEffect(() => {
     const opened = openImageImports({
       edit: session.edit,
-      plan: () => session.frame.get()?.plan ?? session.writtenPlan.get(),
+      plan: session.writtenPlan.get,
+      chosen: () => {
+        const { thing } = session.selection.get();
+        return thing?.kind === 'image' ? thing.id : undefined;
+      },
       say: session.say,
       address,
       random: chance,
@@ -37,7 +41,7 @@ export function useImageImports({ session, address, incoming, own }: ImportsPart
       const files = incoming.get();
       if (files.length === 0) return;
       incoming.set([]);
-      opened.add(files);
+      void opened.add(files);
     };
     take();
     const stop = incoming.onChange(take);
