@@ -14,7 +14,7 @@ export function ImportStrip({ imports }: ImportStripProps) {
   if (step.at === 'idle') return null;
   if (step.at === 'asking unit') return <UnitQuestion step={step} onCancel={imports.cancel} />;
   return step.at === 'failed' ? (
-    <div className="import-strip" role="alert">
+    <div className="import-strip import-strip--failed" role="alert">
       <p className="import-strip__words">{importWords(step)}</p>
       {step.again && (
         <Button className="button button--main" onPress={imports.again}>
