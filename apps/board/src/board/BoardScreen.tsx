@@ -102,7 +102,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         {...{ session, me, roster, reading, setReading, findingsShown, setFindingsShown, inviteLink, goTo, openKeys }}
         routing={frame.routing.id}
       />
-      <Round {...parts} people={roster} {...hands} />
+      <Round {...parts} people={roster} {...hands} take={take} />
       <Drawing
         {...pickConsequences(shown)}
         change={before ? undefined : frame.change}

@@ -149,6 +149,8 @@ export interface RoundProps extends Consequences {
   readonly goTo: GoTo;
   readonly edit: DoEdit;
   readonly preview: Preview;
+  /** Takes an instrument into the hand, e.g. to draw a hole between two. */
+  readonly take: (name: InstrumentName) => void;
 }
 
 /** The drawer's sheets: card, hole, site, findings, what changed, limits, and the table of holes and points. */

@@ -15,6 +15,7 @@ import type { HoleChoice } from './bead-words.ts';
 
 export type BeadAction =
   | { readonly do: 'reverse' | 'take out' | 'bring back' | 'pick up' | 'split' }
+  | { readonly do: 'draw'; readonly before: HoleId }
   | { readonly do: 'insert'; readonly spare: HoleId }
   | { readonly do: 'swap'; readonly with: HoleId }
   | { readonly do: 'judge'; readonly verdict: Verdict };
@@ -26,6 +27,8 @@ interface BeadMenuProps {
   readonly among: number;
   readonly seat: 'loop' | 'tray';
   readonly swaps: readonly HoleChoice[];
+  /** The hole that follows it on its loop: another can be drawn between them. */
+  readonly next?: HoleId;
   /** Spare holes that can be inserted after it. */
   readonly spares: readonly HoleChoice[];
   readonly onAction: (hole: HoleId, action: BeadAction) => void;
@@ -34,7 +37,16 @@ interface BeadMenuProps {
 const VERDICTS: readonly Verdict[] = ['keeper', 'sound', 'weak', 'undecided'];
 
 /** What can be done with one hole, without dragging. Costly to draw, so it is not while its hole is only dragged. */
-export const BeadMenu = memo(function BeadMenu({ hole, number, among, seat, swaps, spares, ...props }: BeadMenuProps) {
+export const BeadMenu = memo(function BeadMenu({
+  hole,
+  number,
+  among,
+  seat,
+  swaps,
+  spares,
+  next,
+  ...props
+}: BeadMenuProps) {
   const onAction = (action: BeadAction) => props.onAction(hole, action);
   return (
     <MenuTrigger>
@@ -58,6 +70,9 @@ export const BeadMenu = memo(function BeadMenu({ hole, number, among, seat, swap
                 choices={spares}
                 onChoose={(spare) => onAction({ do: 'insert', spare })}
               />
+              {next !== undefined && (
+                <Item onAction={() => onAction({ do: 'draw', before: next })}>Draw a new hole after it</Item>
+              )}
               <Item onAction={() => onAction({ do: 'take out' })}>Take out to the spare tray</Item>
               <Item onAction={() => onAction({ do: 'split' })}>Split the loop after it</Item>
             </>

@@ -1,3 +1,4 @@
+import type { HoleId } from '@loopwright/model';
 import type { RoundProps } from '../board/parts.ts';
 import { BaseBead } from './BaseBead.tsx';
 import { Bead } from './Bead.tsx';
@@ -59,6 +60,7 @@ function HoleBead({ item, round, routing }: HoleBeadProps) {
   const { held, selection, chosen, names } = round;
   const { hole, number } = item.bead;
   const state = held?.holes.includes(hole) ? 'held' : chosen.includes(hole) ? 'selected' : 'resting';
+  const next = nextInLoop(routing, hole);
   const menu = state === 'selected' && selection.hole === hole && !routing.locked && (
     <BeadMenu
       hole={hole}
@@ -67,6 +69,7 @@ function HoleBead({ item, round, routing }: HoleBeadProps) {
       seat={item.loop === 'tray' ? 'tray' : 'loop'}
       swaps={swapChoices(routing, names, hole)}
       spares={spareChoices(routing, names)}
+      {...(next === undefined ? {} : { next })}
       onAction={round.onAction}
     />
   );
@@ -82,4 +85,9 @@ function HoleBead({ item, round, routing }: HoleBeadProps) {
       {...round.beads}
     />
   );
+}
+
+function nextInLoop({ loops }: RoundProps['routing'], hole: HoleId): HoleId | undefined {
+  const loop = loops.find(({ holes }) => holes.includes(hole));
+  return loop?.holes[loop.holes.indexOf(hole) + 1];
 }

@@ -5,7 +5,7 @@ import type { BeadAction } from './BeadMenu.tsx';
 import { editFor, lastPlace, placeOf } from './bead-moves.ts';
 import { editOfLoopAction } from './loop-actions.ts';
 
-/** The edit an action of the menu makes; `undefined` where it makes none ('pick up', or no loop to come back to). */
+/** The edit an action of the menu makes; `undefined` where it makes none ('pick up', 'draw', or no loop to come back to). */
 export function editOfAction(routing: Routing, hole: HoleId, action: BeadAction): NamedEdit | undefined {
   const of = { routing: routing.id, hole };
   switch (action.do) {
@@ -26,6 +26,7 @@ export function editOfAction(routing: Routing, hole: HoleId, action: BeadAction)
     case 'judge':
       return judged(routing, hole, action.verdict);
     case 'pick up':
+    case 'draw':
       return undefined;
   }
 }

@@ -69,6 +69,10 @@ export function useRound(props: RoundProps) {
   const onAction = (hole: HoleId, action: BeadAction) => {
     if (action.do === 'pick up') return keys.pickUp(hole);
     if (action.do === 'take out') return onTakeOut(hole);
+    if (action.do === 'draw') {
+      select(choosing([action.before, hole]));
+      return props.take('draw hole');
+    }
     const step = editOfAction(routing, hole, action);
     return step && edit(step);
   };

@@ -1,6 +1,6 @@
 import type { Loop, Routing } from '@loopwright/model';
 import { expect, test } from 'vitest';
-import { placeChoices, seatFor } from './seat-for.ts';
+import { placeBetween, placeChoices, seatFor } from './seat-for.ts';
 
 const loop = (id: string, count: number): Loop => ({
   id,
@@ -75,4 +75,12 @@ test('every place in the round can be chosen', () => {
     'after hole 2',
     'spare, out of the round',
   ]);
+});
+
+test('between two holes that were picked out, when one follows the other', () => {
+  const nines = routing([loop('out', 4), loop('in', 2)]);
+  expect(placeBetween(nines, ['out-3', 'out-2'])).toEqual({ kind: 'after', hole: 'out-2' });
+  expect(placeBetween(nines, ['out-1', 'out-3'])).toBeUndefined();
+  expect(placeBetween(nines, ['out-4', 'in-1'])).toBeUndefined();
+  expect(placeBetween(nines, ['out-1'])).toBeUndefined();
 });

@@ -50,6 +50,17 @@ function seatAfter(loops: readonly Loop[], loop: Loop, after: HoleId | undefined
   };
 }
 
+/** Between two holes that were picked out, where one follows the other on its loop; `undefined` for any others. */
+export function placeBetween(routing: Routing, chosen: readonly HoleId[]): PlaceChoice | undefined {
+  if (chosen.length !== 2) return undefined;
+  for (const { holes } of routing.loops) {
+    const first = holes.findIndex((hole, place) => chosen.includes(hole) && chosen.includes(holes[place + 1] ?? ''));
+    const hole = holes[first];
+    if (hole !== undefined) return { kind: 'after', hole };
+  }
+  return undefined;
+}
+
 /** The places a new hole can be given, in words. */
 export function placeChoices(routing: Routing): readonly { readonly choice: PlaceChoice; readonly words: string }[] {
   const numbers = numberHoles(routing);
