@@ -53,6 +53,7 @@ export const CommitField = memo(function CommitField(props: CommitFieldProps) {
         aria-describedby={wrong ? why : undefined}
         dir="auto"
         value={typed ?? value}
+        title={typed === undefined ? value || undefined : undefined}
         maxLength={maxLength}
         disabled={disabled}
         placeholder={placeholder}

@@ -13,12 +13,29 @@ const TeeSetsSheet = lazy(() => import('./tee-sets/TeeSetsSheet.tsx').then((part
 
 /** The card: lengths and pars of all tee sets, names and verdicts, the way on foot; then the round in bars. */
 export function CardPanel({ plan, routing, analysis, reading, goTo, edit }: DrawerProps) {
-  const card = useMemo(() => toCardView(plan, routing, analysis, reading.units), [plan, routing, analysis, reading]);
+  const [chosen, setChosen] = useState('');
+  const round = analysis.rounds.find((each) => each.round === chosen) ?? analysis.rounds[0];
+  const card = useMemo(
+    () => toCardView(plan, routing, analysis, reading.units, round?.round),
+    [plan, routing, analysis, reading, round],
+  );
   const [namesOpen, setNamesOpen] = useState(false);
   const of = { routing: routing.id, locked: routing.locked, edit };
   if (card.loops.every(({ rows }) => rows.length === 0)) return <NoHoles spare={routing.spare.length} />;
   return (
     <>
+      {routing.rounds.length > 1 && (
+        <label className="field">
+          <span className="field__label">Round compared and shown in bars</span>
+          <select className="input" value={round?.round} onChange={(event) => setChosen(event.target.value)}>
+            {routing.rounds.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
       <div>
         <CardTable view={card} goTo={goTo} {...of} />
         <p className="small soft">
@@ -32,7 +49,7 @@ export function CardPanel({ plan, routing, analysis, reading, goTo, edit }: Draw
         <NamesTable rows={toNamesRows(plan, routing)} {...of} />
       </Fold>
       <Suspense fallback={<p className="drawer__wait soft small">Fetching the bars …</p>}>
-        <RoundOnCard card={card} plan={plan} routing={routing} analysis={analysis} reading={reading} />
+        <RoundOnCard {...{ card, round, plan, routing, analysis, reading }} />
       </Suspense>
     </>
   );

@@ -1,4 +1,5 @@
-import { useMemo, useState } from 'react';
+import type { RoundFigures } from '@loopwright/analysis';
+import { useMemo } from 'react';
 import type { DrawerProps } from '../../board/parts.ts';
 import { unitSymbol } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
@@ -19,12 +20,12 @@ import './bars/bars.css';
 
 interface RoundOnCardProps extends Pick<DrawerProps, 'plan' | 'routing' | 'analysis' | 'reading'> {
   readonly card: CardView;
+  /** Absent where the routing has none. */
+  readonly round: RoundFigures | undefined;
 }
 
 /** One round beside itself: as it is played, its lengths by par, its clubs, its directions, its provisional rating. */
-export function RoundOnCard({ card, plan, routing, analysis, reading }: RoundOnCardProps) {
-  const [chosen, setChosen] = useState('');
-  const round = analysis.rounds.find((each) => each.round === chosen) ?? analysis.rounds[0];
+export function RoundOnCard({ card, round, plan, routing, analysis, reading }: RoundOnCardProps) {
   const bars = useMemo(() => {
     if (!round) return undefined;
     const names = namesOf(plan, routing, reading.units);
@@ -39,18 +40,6 @@ export function RoundOnCard({ card, plan, routing, analysis, reading }: RoundOnC
   const unit = unitSymbol(reading.units);
   return (
     <>
-      {routing.rounds.length > 1 && (
-        <label className="field">
-          <span className="field__label">Round shown below</span>
-          <select className="input" value={round?.round} onChange={(event) => setChosen(event.target.value)}>
-            {routing.rounds.map(({ id, name }) => (
-              <option key={id} value={id}>
-                {name}
-              </option>
-            ))}
-          </select>
-        </label>
-      )}
       {walked && <OnFoot round={walked} unit={unit} />}
       {bars && bars.strip.length > 0 && <RhythmStrip holes={bars.strip} unit={unit} />}
       {bars && bars.pars.length > 0 && <LengthBars pars={bars.pars} unit={unit} />}

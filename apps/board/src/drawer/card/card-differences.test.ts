@@ -31,7 +31,7 @@ const analysis: Analysis = {
 
 // By hand, each hole rounded before it is summed: 550 and 450 in all; 400 and 150, 300 and 150 loop by loop.
 test('tee sets differ from the one before, and the first loop from the second, as printed', () => {
-  const rows = differencesOf(routing, analysis, 'metres').map(({ name, lengths: columns }) => [
+  const rows = differencesOf(routing, analysis, 'metres', 'day').map(({ name, lengths: columns }) => [
     name,
     ...columns.map(({ figure }) => figure),
   ]);
@@ -42,5 +42,10 @@ test('tee sets differ from the one before, and the first loop from the second, a
 });
 
 test('one loop and one tee set have nothing to differ from', () => {
-  expect(differencesOf(ROUTING, ANALYSIS, 'metres')).toEqual([]);
+  expect(differencesOf(ROUTING, ANALYSIS, 'metres', 'day')).toEqual([]);
+});
+
+test('a round that is gone, or none, has no differences', () => {
+  expect(differencesOf(routing, analysis, 'metres', 'gone')).toEqual([]);
+  expect(differencesOf(routing, analysis, 'metres', undefined)).toEqual([]);
 });

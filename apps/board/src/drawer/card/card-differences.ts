@@ -1,5 +1,5 @@
 import type { Analysis, TotalLengths } from '@loopwright/analysis';
-import type { LengthUnit, LoopId, Routing } from '@loopwright/model';
+import type { LengthUnit, LoopId, RoundId, Routing } from '@loopwright/model';
 import { cardTotal, signedFigure } from '../../reading/lengths.ts';
 
 /** A line that compares: column by column, '−226'. */
@@ -10,18 +10,22 @@ export interface CardDifference {
 }
 
 /**
- * What the totals differ by, as the card prints them: each tee set from the one before it, over each round; and where a
+ * What the totals of a round differ by, as the card prints them: each tee set from the one before it; and where the
  * round is two loops, the first loop from the second.
  */
-export function differencesOf(routing: Routing, analysis: Analysis, units: LengthUnit): readonly CardDifference[] {
+export function differencesOf(
+  routing: Routing,
+  analysis: Analysis,
+  units: LengthUnit,
+  of: RoundId | undefined,
+): readonly CardDifference[] {
+  const round = routing.rounds.find(({ id }) => id === of);
+  const lengths = analysis.rounds.find((figures) => figures.round === of)?.lengths ?? [];
+  if (!round) return [];
   const loops = new Map(analysis.loops.map((loop) => [loop.loop, loop.lengths]));
-  return analysis.rounds.flatMap(({ round: id, lengths }) => {
-    const round = routing.rounds.find((each) => each.id === id);
-    if (!round) return [];
-    const named = routing.rounds.length > 1 ? `, ${round.name}` : '';
-    const steps = { key: `${id} steps`, name: `from the set before${named}`, lengths: stepsOf(lengths, units) };
-    return [...(lengths.length > 1 ? [steps] : []), ...betweenLoops(routing, round.loops, loops, units)];
-  });
+  const named = routing.rounds.length > 1 ? `, ${round.name}` : '';
+  const steps = { key: 'steps', name: `from the set before${named}`, lengths: stepsOf(lengths, units) };
+  return [...(lengths.length > 1 ? [steps] : []), ...betweenLoops(routing, round.loops, loops, units)];
 }
 
 function stepsOf(lengths: readonly TotalLengths[], units: LengthUnit): CardDifference['lengths'] {

@@ -1,5 +1,13 @@
 import type { Analysis, HoleFigures, LoopFigures, RoundFigures, Sex } from '@loopwright/analysis';
-import { type Hole, type HoleId, holeOf, type LengthUnit, type Plan, type Routing } from '@loopwright/model';
+import {
+  type Hole,
+  type HoleId,
+  holeOf,
+  type LengthUnit,
+  type Plan,
+  type RoundId,
+  type Routing,
+} from '@loopwright/model';
 import { cardTotal, grouped, lengthFigure, unitSymbol } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
 import { timeWords } from '../../reading/times.ts';
@@ -61,8 +69,18 @@ export interface CardView {
   readonly incomplete: string;
 }
 
-/** The printed card: every length rounded first, then summed. */
-export function toCardView(plan: Plan, routing: Routing, analysis: Analysis, units: LengthUnit): CardView {
+/**
+ * The printed card: every length rounded first, then summed.
+ *
+ * @param round  whose totals are compared; the first one unless chosen
+ */
+export function toCardView(
+  plan: Plan,
+  routing: Routing,
+  analysis: Analysis,
+  units: LengthUnit,
+  round: RoundId | undefined = analysis.rounds[0]?.round,
+): CardView {
   const names = namesOf(plan, routing, units);
   const rowOf = (hole: HoleId) => {
     const [figures, decided] = [analysis.holes.get(hole), holeOf(routing, hole)];
@@ -80,7 +98,7 @@ export function toCardView(plan: Plan, routing: Routing, analysis: Analysis, uni
       total: totalOf(totals.get(loop.id), loop.id, loop.name, units),
     })),
     rounds: analysis.rounds.flatMap((figures) => roundOf(figures, routing, units)),
-    differences: differencesOf(routing, analysis, units),
+    differences: differencesOf(routing, analysis, units, round),
     incomplete: open.map((hole) => names.number(hole)).join(', '),
   };
 }
