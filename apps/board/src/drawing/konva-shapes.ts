@@ -3,7 +3,6 @@
  * A shape is registered by being imported; react-konva then finds it by name.
  */
 import 'konva/lib/shapes/Circle.js';
-import 'konva/lib/shapes/Image.js';
 import 'konva/lib/shapes/Line.js';
 import 'konva/lib/shapes/Path.js';
 import 'konva/lib/shapes/Rect.js';
@@ -13,7 +12,6 @@ import 'konva/lib/shapes/Text.js';
 export {
   Circle,
   Group,
-  Image,
   Layer,
   Line,
   Path,

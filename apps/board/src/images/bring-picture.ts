@@ -1,5 +1,5 @@
 import type { MapUnit, WorldFile } from '@loopwright/formats/image';
-import { type ImageLayer, makeId } from '@loopwright/model';
+import { type ImageLayer, LIMITS, makeId, parseName } from '@loopwright/model';
 import type { Failure, ImportParts, Job, Surroundings } from './import-parts.ts';
 import type { ImportStep } from './import-step.ts';
 import { GUESSED_WIDTH, laidAbout, laidInView, type Pixels, type Placement } from './placement.ts';
@@ -17,6 +17,12 @@ export interface Bringing {
   readonly waiting: () => number;
 }
 
+const TOO_MANY: Failure = {
+  why: `There are ${LIMITS.imageLayers} pictures on this board, and no more fit: remove one, then try again.`,
+  again: true,
+};
+const TOO_SMALL: Failure = { why: 'It would lie too small to be drawn: zoom out, then try again.', again: true };
+
 type Picture = Extract<Job, { kind: 'picture' }>;
 type Unit = MapUnit | 'without' | 'called off';
 
@@ -24,6 +30,7 @@ type Unit = MapUnit | 'without' | 'called off';
 export async function bringPicture(job: Picture, bringing: Bringing): Promise<Failure | undefined> {
   const { parts, signal, show, waiting } = bringing;
   const { name } = job.file;
+  if (job.instead === undefined && parts.plan().site.images.length >= LIMITS.imageLayers) return TOO_MANY;
   const checked = await parts.check(
     job.file,
     (doing) => show({ at: 'checking', name, doing, waiting: waiting() }),
@@ -122,7 +129,9 @@ function lay(
     name: pictureName(laying.name),
     scaledBy: isLaid ? 'world file' : 'guess',
   };
-  parts.edit(withGrid({ edit: 'add image', image }, isLaid ? laid.grid : undefined, image.name ?? ''));
+  const result = parts.edit(withGrid({ edit: 'add image', image }, isLaid ? laid.grid : undefined, image.name ?? ''));
+  // Others may have brought pictures while this one was on its way.
+  if (result !== 'done') return site.images.length >= LIMITS.imageLayers ? TOO_MANY : TOO_SMALL;
   if (laid?.kind === 'not laid') parts.say(`${laid.why} It lies in view, at a guessed size.`);
   if (site.images.length === 0 || isLaid) surroundings?.showAll();
   return undefined;
@@ -155,11 +164,7 @@ function placeFor(
     : laidInView(picture, surroundings.inView());
 }
 
-/** Letters of a picture's name. */
-const MOST_LETTERS = 120;
-
 /** A file's name without its ending. */
 export function pictureName(file: string): string {
-  const name = file.replace(/\.[^.\s]{1,5}$/, '').trim();
-  return (name === '' ? 'Picture' : name).slice(0, MOST_LETTERS);
+  return parseName(file.replace(/\.[^.\s]{1,5}$/, ''), LIMITS.name) ?? 'Picture';
 }

@@ -1,6 +1,7 @@
-import type { NamedEdit } from '@loopwright/document';
+import type { EditResult, NamedEdit } from '@loopwright/document';
 import { newPlan, type Plan } from '@loopwright/model';
 import { expect, test } from 'vitest';
+import { pictureName } from './bring-picture.ts';
 import { openImageImports } from './image-imports.ts';
 import type { ImportParts } from './import-parts.ts';
 import type { Checked } from './reader/client.ts';
@@ -10,7 +11,7 @@ const BARE = newPlan({ name: 'Moor', units: 'metres', holes: 18, freshId: (lette
 const HASH = 'a'.repeat(64);
 
 /** A board on paper: what is asked of it waits until the test answers. */
-function paperBoard(plan: Plan = BARE, result: 'done' | 'gone' = 'done') {
+function paperBoard(plan: Plan = BARE, result: EditResult = 'done') {
   const edits: NamedEdit[] = [];
   const said: string[] = [];
   const checks: { readonly name: string; readonly settle: (checked: Checked) => void }[] = [];
@@ -172,4 +173,41 @@ test('a world file that comes alone asks which picture it is for when nobody can
   await board.imports.add([new File(['1 0 0 -1 0 0'], 'north.pgw')]);
   await settled();
   expect(board.imports.step.get()).toMatchObject({ at: 'failed', why: expect.stringContaining('Which picture') });
+});
+
+test('a board with as many pictures as it takes says so before anything is sent', async () => {
+  const image = {
+    id: 'm1',
+    blob: HASH,
+    widthPixels: 9,
+    heightPixels: 9,
+    placement: [1, 0, 0, 0, -1, 0],
+    opacity: 1,
+  } as const;
+  const images = Array.from({ length: 20 }, (_, index) => ({ ...image, id: `m${index}` }));
+  const board = paperBoard({ ...BARE, site: { ...BARE.site, images } });
+  await board.imports.add([file('one.png')]);
+  await settled();
+  expect(board.imports.step.get()).toMatchObject({ at: 'failed', why: expect.stringContaining('20 pictures') });
+  expect([board.checks, board.edits]).toEqual([[], []]);
+});
+
+test('a picture that the board does not take is told, not lost in silence', async () => {
+  const board = paperBoard(BARE, 'nothing');
+  await board.imports.add([file('one.png')]);
+  board.checks[0]?.settle(ready);
+  await settled();
+  board.sends[0]?.settle(kept);
+  await settled();
+  expect(board.imports.step.get()).toMatchObject({
+    at: 'failed',
+    why: expect.stringContaining('too small'),
+    again: true,
+  });
+});
+
+test('a file’s name of any length becomes a name that is whole to its last letter', () => {
+  expect(pictureName(`a${'😀'.repeat(500)}.png`)).toBe(`a${'😀'.repeat(79)}`);
+  expect(pictureName('\u202egpj.exe.png')).toBe('gpj.exe');
+  expect(pictureName('.png')).toBe('Picture');
 });

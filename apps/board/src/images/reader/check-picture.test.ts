@@ -1,14 +1,23 @@
-import { encode } from 'fast-png';
 import { expect, test } from 'vitest';
 import { checkPicture, type PictureTools } from './check-picture.ts';
 import type { Answer } from './contract.ts';
 
 const LIMITS = { mostImageBytes: 10_000, mostImagePixels: 1_000_000, mostImageSide: 5000 };
 
-const pngOf = (depth: 8 | 16) => {
-  const data = depth === 8 ? new Uint8Array(12) : new Uint16Array(12);
-  return new Blob([new Uint8Array(encode({ width: 4, height: 1, data, channels: 3, depth }))]);
-};
+const letters = (text: string) => [...text].map((letter) => letter.charCodeAt(0));
+/** ISO/IEC 15948, 5.3: length, name, data, a checksum that nobody looks at before the decoder. */
+const chunk = (name: string, data: readonly number[]) => [0, 0, 0, data.length, ...letters(name), ...data, 0, 0, 0, 0];
+
+/** ISO/IEC 15948, 5.2 and 11.2: four pixels in three colours. */
+const pngOf = (depth: 8 | 16) =>
+  new Blob([
+    new Uint8Array([
+      ...[0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a],
+      ...chunk('IHDR', [0, 0, 0, 4, 0, 0, 0, 1, depth, 2, 0, 0, 0]),
+      ...chunk('IDAT', [7, 7, 7, 7, 7, 7, 7]),
+      ...chunk('IEND', []),
+    ]),
+  ]);
 
 /** ITU-T T.81, B.2: a frame of `colours`, a scan and the end. */
 const jpegOf = (colours: number) =>
@@ -83,6 +92,25 @@ test('what its header refuses is never decoded', async () => {
 test('a picture that does not decode is refused before it is sent', async () => {
   const { answer } = await check(pngOf(8), paperTools({ decodedSize: () => Promise.reject(new Error('broken')) }));
   expect(answer).toMatchObject({ kind: 'refused', why: expect.stringContaining('damaged') });
+});
+
+test('a file that is gone from the disk meanwhile, or never was one, is told', async () => {
+  const gone = pngOf(8);
+  gone.slice = () => {
+    throw new DOMException('The file could not be found.', 'NotFoundError');
+  };
+  const paper = paperTools();
+  expect((await check(gone, paper)).answer).toEqual({
+    kind: 'refused',
+    why: 'This file can no longer be read from the disk: drop it again.',
+  });
+  expect(paper.done).toEqual([]);
+});
+
+test('a machine without the memory to work out a hash leaves that to the server', async () => {
+  const { answer } = await check(pngOf(8), paperTools({ hash: () => Promise.reject(new Error('no memory')) }));
+  expect(answer).toMatchObject({ kind: 'ready' });
+  expect(answer).not.toMatchObject({ picture: { hash: expect.anything() } });
 });
 
 test('16 bits and four inks are turned into what every browser shows alike', async () => {

@@ -10,6 +10,7 @@ export interface PictureTools {
   hash(file: Blob): Promise<string | undefined>;
 }
 
+const NOT_READ = 'This file can no longer be read from the disk: drop it again.';
 const NOT_DECODED =
   'This picture is damaged, or too large for this machine to decode: export it again, or save it smaller.';
 const NOT_CONVERTED =
@@ -22,7 +23,8 @@ const NOT_CONVERTED =
 function reasonToConvert(header: ImageHeader): string | undefined {
   if (header.inks) return 'its four inks (CMYK) were turned into three colours';
   if (header.bits > 8) return 'its 16 bits a colour were turned into 8';
-  if (header.orientation !== 1 && header.type !== 'image/jpeg') return 'it was turned upright';
+  if (header.orientation !== 1 && header.type !== 'image/jpeg')
+    return 'it was saved anew as it is shown here, for not every browser turns it alike';
   return undefined;
 }
 
@@ -40,7 +42,8 @@ export async function checkPicture(
 ): Promise<Answer> {
   const refused = (why: string): Answer => ({ kind: 'refused', why });
   tell({ kind: 'doing', doing: 'reading' });
-  const reading = await readImage(sourceOf(file), limits);
+  const reading = await readImage(sourceOf(file), limits).catch(() => undefined);
+  if (!reading) return refused(NOT_READ);
   if (reading.kind === 'fault') return refused(imageFaultSentence(reading.fault, limits));
   const { header } = reading;
   const converted = reasonToConvert(header);
@@ -51,7 +54,7 @@ export async function checkPicture(
   const size = await tools.decodedSize(kept).catch(() => undefined);
   if (!size) return refused(NOT_DECODED);
   if (size.width * size.height > limits.mostImagePixels) return refused(imageFaultSentence('too many pixels', limits));
-  const hash = await tools.hash(kept);
+  const hash = await tools.hash(kept).catch(() => undefined); // for want of memory, say: the server works it out too
   const picture: ReadyPicture = {
     file: kept,
     type: converted ? typeAfter(header) : header.type,
