@@ -2,7 +2,7 @@ import type { Analysis, Finding } from '@loopwright/analysis';
 import { expect, test } from 'vitest';
 import { ANALYSIS, PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
 import { toRoundView } from './round-view.ts';
-import { orderOf, stringItems } from './string-items.ts';
+import { orderOf, reachable, stringItems } from './string-items.ts';
 
 const READING = { units: 'yards', teeSet: 'back' } as const;
 const SOURCE = { plan: PLAN, routing: ROUTING, analysis: ANALYSIS, reading: READING, people: [], change: undefined };
@@ -69,4 +69,22 @@ test('a closed loop shows its base alone, and the tray is always there', () => {
   const view = toRoundView({ ...SOURCE, shown: [] });
   expect(stringItems(view, new Set(['front'])).map(({ kind }) => kind)).toEqual(['base', 'tray', 'bead']);
   expect(orderOf(stringItems(view, new Set()))).toBe('base front/to front/h1/from h1/h2/from h2/tray/s1');
+});
+
+test('Tab always reaches a bead: the one picked out, or the first where that one is folded away', () => {
+  const view = toRoundView({ ...SOURCE, shown: [] });
+  expect(reachable(stringItems(view, new Set()), 'h2')).toBe('h2');
+  expect(reachable(stringItems(view, new Set(['front'])), 'h2')).toBe('s1');
+  expect(reachable([], 'h2')).toBeUndefined();
+});
+
+test('a chosen round shows its loops alone, in its order, and its totals', () => {
+  const back = { id: 'back', name: 'Back', holes: [] };
+  const rounds = [...ROUTING.rounds, { id: 'other', name: 'Back + Front', loops: ['back', 'front', 'back'] }];
+  const routing = { ...ROUTING, loops: [...ROUTING.loops, back], rounds };
+  expect(toRoundView({ ...SOURCE, routing, shown: [] }).loops.map(({ name }) => name)).toEqual(['Front nine', 'Back']);
+  const other = toRoundView({ ...SOURCE, routing, shown: [], round: 'other' });
+  expect(other.loops.map(({ name }) => name)).toEqual(['Back', 'Front nine']);
+  // By hand: 365.76 m and 150 m are 400 and 164 yd; three walks of 45.72 m are 50 yd each.
+  expect(other.loops[1]).toMatchObject({ holes: '2 holes', length: '564', walks: '150' });
 });

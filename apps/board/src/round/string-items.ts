@@ -1,4 +1,4 @@
-import type { LoopId } from '@loopwright/model';
+import type { HoleId, LoopId } from '@loopwright/model';
 import type { BeadView, LoopView, RoundView } from './round-view.ts';
 import type { ThreadView } from './thread-view.ts';
 
@@ -47,4 +47,10 @@ function loopItems(loop: LoopView, open: boolean): readonly StringItem[] {
 /** The order of everything on the string in one word: it changes when, and only when, something changes place. */
 export function orderOf(items: readonly StringItem[]): string {
   return items.map(({ key }) => key).join('/');
+}
+
+/** The bead that Tab reaches: the wanted one where it is on the string, else the first; none on an empty string. */
+export function reachable(items: readonly StringItem[], wanted: HoleId | undefined): HoleId | undefined {
+  const beads = items.flatMap((item) => (item.kind === 'bead' ? [item.bead.hole] : []));
+  return beads.find((hole) => hole === wanted) ?? beads[0];
 }

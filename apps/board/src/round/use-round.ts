@@ -3,14 +3,12 @@ import { type MouseEvent, useMemo, useRef, useState } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { namesOf } from '../reading/names.ts';
 import { useSteady } from '../reading/use-steady.ts';
-import { choosing, chosenHoles, holesInOrder, withOrWithout } from '../tools/chosen-holes.ts';
-import { takeOutEdit } from '../tools/take-out.ts';
 import type { BeadAction } from './BeadMenu.tsx';
-import { editOfAction } from './bead-actions.ts';
 import { heldWords } from './bead-words.ts';
 import { toHandPreview } from './hand-preview.ts';
 import { loopsShown, toRoundView } from './round-view.ts';
-import { orderOf, stringItems } from './string-items.ts';
+import { orderOf, reachable, stringItems } from './string-items.ts';
+import { useBeadChoices } from './use-bead-choices.ts';
 import { useBeadHand } from './use-bead-hand.ts';
 import { useBeadKeys } from './use-bead-keys.ts';
 import { useFolded } from './use-folded.ts';
@@ -24,7 +22,7 @@ const NONE = [] as const;
 
 /** The string of beads and everything that can be done with it; the view only draws what this gives. */
 export function useRound(props: RoundProps) {
-  const { plan, routing, reading, selection, edit, select, goTo } = props;
+  const { plan, routing, reading, selection, edit } = props;
   const [shown, onShow] = useRoundShown(routing);
   const view = useRoundView(props, shown);
   const names = useMemo(() => namesOf(plan, routing, reading.units), [plan, routing, reading.units]);
@@ -41,46 +39,25 @@ export function useRound(props: RoundProps) {
   useSlide(string, order);
   const drag = usePointerDrag(string, ghost, hand);
 
-  const chosen = chosenHoles(routing, selection);
-  const among = (hole: HoleId) => (chosen.includes(hole) ? chosen : [hole]);
-  const onTakeOut = (hole: HoleId) => {
-    const step = takeOutEdit(routing, among(hole));
-    if (step) edit(step);
-  };
+  const choices = useBeadChoices(props);
   const keys = useBeadKeys({
     string,
     hand,
     namesIn,
     announce,
-    onReach: (hole, how) => select(how === 'alone' ? { hole } : choosing([...chosen, hole])),
-    onTakeOut,
+    onReach: choices.onReach,
+    onTakeOut: choices.onTakeOut,
     asShown: (of) => ({ ...of, loops: loopsShown(of, shown) }),
   });
   const preview = held && toPreview(props, held, shown, namesIn);
   usePreviewPlace(string, card, held, order);
 
+  // A press that became a drag chooses nothing.
   const onChoose = (event: MouseEvent, hole: HoleId) => {
-    if (drag.wasDragged()) return;
-    if (event.ctrlKey || event.metaKey) return select(withOrWithout(routing, selection, hole));
-    if (event.shiftKey) return select(choosing([...upTo(routing, selection.hole ?? hole, hole)]));
-    select({ hole });
-    return goTo({ kind: 'hole', hole });
+    if (!drag.wasDragged()) choices.onChoose(event, hole);
   };
-  const onAction = (hole: HoleId, action: BeadAction) => {
-    if (action.do === 'pick up') return keys.pickUp(hole);
-    if (action.do === 'take out') return onTakeOut(hole);
-    if (action.do === 'draw') {
-      select(choosing([action.before, hole]));
-      return props.take('draw hole');
-    }
-    const step = editOfAction(routing, hole, action);
-    return step && edit(step);
-  };
-  const onChooseWalk = (key: string) => {
-    select({ walk: key });
-    goTo({ kind: 'walk', key });
-  };
-  const first = view.loops[0]?.beads[0] ?? view.spare[0];
+  const onAction = (hole: HoleId, action: BeadAction) =>
+    action.do === 'pick up' ? keys.pickUp(hole) : choices.act(hole, action);
   return {
     items,
     unit: view.unit,
@@ -98,12 +75,12 @@ export function useRound(props: RoundProps) {
     inHand: held && inHand(held, namesIn(held.routing)),
     preview,
     selection,
-    chosen,
+    chosen: choices.chosen,
     /** The bead that Tab reaches. */
-    current: held?.hole ?? selection.hole ?? first?.hole,
+    current: reachable(items, held?.hole ?? selection.hole),
     onString: drag.onString,
     beads: { onPress: useSteady(drag.onPress), onKey: useSteady(keys.onKey), onChoose: useSteady(onChoose) },
-    onChooseWalk: useSteady(onChooseWalk),
+    onChooseWalk: useSteady(choices.onChooseWalk),
     onThreadKey: useSteady(keys.onThreadKey),
     onToggle: useSteady(onToggle),
     onAction: useSteady(onAction),
@@ -133,12 +110,4 @@ function toPreview(props: RoundProps, held: Held, round: string | undefined, nam
 function inHand({ holes, hole, swapWith }: Held, names: ReturnType<typeof namesOf>): string {
   if (holes.length > 1) return heldWords(holes, names);
   return names.number(hole) + (swapWith === undefined ? '' : ` ⇄ ${names.number(swapWith)}`);
-}
-
-/** Every hole from one to another, whichever comes first; the second is the one picked out last. */
-function upTo(routing: Routing, from: HoleId, to: HoleId): readonly HoleId[] {
-  const order = holesInOrder(routing);
-  const [one, other] = [order.indexOf(from), order.indexOf(to)];
-  const between = order.slice(Math.min(one, other), Math.max(one, other) + 1);
-  return [...between.filter((hole) => hole !== to), to];
 }
