@@ -1,24 +1,42 @@
-import type { Base, Boundary, SiteMark } from '@loopwright/model';
+import type { Base, Boundary, Ring, SiteMark } from '@loopwright/model';
 import { memo } from 'react';
 import { INKS, SERIF } from './inks.ts';
 import { Circle, Group, Line, Path, RegularPolygon, Text } from './konva-shapes.ts';
 import type { NameLabel } from './labels.ts';
 import { toSheet, toSheetLine } from './site-transform.ts';
 
+/** Paper under a thin line, so that it can be followed over woods and water on an aerial. */
+const CASING = 'rgba(251, 247, 236, 0.6)';
+
 /** The edge of the site: dash-dot, as on a survey. Other people's land inside it the same way, thinner. */
 export const BoundaryShape = memo(function BoundaryShape({ boundary }: { readonly boundary: Boundary }) {
-  const pen = { stroke: INKS.ink, strokeScaleEnabled: false, perfectDrawEnabled: false, closed: true };
   return (
     <Group>
       {boundary.outlines.map((ring) => (
-        <Line key={keyOf(ring)} points={toSheetLine(ring)} {...pen} strokeWidth={1.7} dash={[16, 4, 2, 4]} />
+        <EdgeLine key={keyOf(ring)} ring={ring} width={1.7} dash={[16, 4, 2, 4]} />
       ))}
       {boundary.inner.map((ring) => (
-        <Line key={keyOf(ring)} points={toSheetLine(ring)} {...pen} strokeWidth={1.2} dash={[8, 3, 2, 3]} />
+        <EdgeLine key={keyOf(ring)} ring={ring} width={1.2} dash={[8, 3, 2, 3]} />
       ))}
     </Group>
   );
 });
+
+interface EdgeLineProps {
+  readonly ring: Ring;
+  readonly width: number;
+  readonly dash: number[];
+}
+
+function EdgeLine({ ring, width, dash }: EdgeLineProps) {
+  const pen = { points: toSheetLine(ring), strokeScaleEnabled: false, perfectDrawEnabled: false, closed: true };
+  return (
+    <>
+      <Line {...pen} stroke={CASING} strokeWidth={width + 2.6} lineJoin="round" />
+      <Line {...pen} stroke={INKS.ink} strokeWidth={width} dash={dash} />
+    </>
+  );
+}
 
 /** Outlines have no ids; their first corner tells them apart. */
 const keyOf = (ring: readonly { readonly x: number; readonly y: number }[]) =>
@@ -61,16 +79,32 @@ export const BaseShape = memo(function BaseShape({ base, scale }: { readonly bas
 /** Something found on the land: filled where it is natural, open where it needs work. */
 export const MarkShape = memo(function MarkShape({ mark, scale }: { readonly mark: SiteMark; readonly scale: number }) {
   const [x, y] = toSheet(mark.at);
-  const pen = { stroke: INKS.play, strokeWidth: 1.4, dash: [3, 2], perfectDrawEnabled: false };
+  const paper = { stroke: INKS.sheet, strokeWidth: 4.5, fill: MARK_PAPER, perfectDrawEnabled: false };
+  const pen = { stroke: INKS.play, strokeWidth: 1.7, dash: [4, 2], perfectDrawEnabled: false };
   return (
     <Group x={x} y={y} scaleX={1 / scale} scaleY={1 / scale}>
-      {mark.kind === 'green site' && <Circle radius={9} {...pen} />}
-      {mark.kind === 'tee site' && <RegularPolygon sides={4} radius={10} rotation={45} {...pen} />}
-      {mark.kind === 'landing ground' && <RegularPolygon sides={3} radius={10} {...pen} />}
+      {[paper, pen].map((line) => (
+        <MarkOutline key={line.strokeWidth} kind={mark.kind} line={line} />
+      ))}
       {mark.verdict === 'natural' && <Circle radius={2.4} fill={INKS.play} perfectDrawEnabled={false} />}
     </Group>
   );
 });
+
+/** What a mark stands on: enough paper to be found on an aerial, little enough to see the ground. */
+const MARK_PAPER = 'rgba(251, 247, 236, 0.72)';
+
+interface MarkOutlineProps {
+  readonly kind: SiteMark['kind'];
+  readonly line: { readonly stroke: string; readonly strokeWidth: number };
+}
+
+/** A round for a green, a square for a tee, a triangle for landing ground. */
+function MarkOutline({ kind, line }: MarkOutlineProps) {
+  if (kind === 'green site') return <Circle radius={9} {...line} />;
+  if (kind === 'tee site') return <RegularPolygon sides={4} radius={11} rotation={45} {...line} />;
+  return <RegularPolygon sides={3} radius={11} {...line} />;
+}
 
 /** Paper about the letters, so that they can be read on an image and on a hatch. */
 const HALO = 'rgba(251, 247, 236, 0.75)';
