@@ -132,7 +132,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         table={table}
       >
         {table && <table.Tray hand={table.hand} size={viewpoint.size} />}
-        {!isHolding && <EmptyPlan frame={frame} onDraw={() => take('draw hole')} onKeys={openKeys} />}
+        {!isHolding && <EmptyPlan frame={frame} take={take} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
         <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
         {imports && <ImportStrip imports={imports} />}

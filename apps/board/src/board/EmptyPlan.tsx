@@ -1,26 +1,40 @@
 import { Button } from 'react-aria-components';
+import { unscaled } from '../images/unscaled.ts';
+import type { InstrumentName } from '../instruments/instrument-name.ts';
 import type { Frame } from '../live/frame.ts';
 import './empty-plan.css';
 
 interface EmptyPlanProps {
   readonly frame: Frame;
-  readonly onDraw: () => void;
+  readonly take: (name: InstrumentName) => void;
   readonly onKeys: () => void;
 }
 
-/** What to do next on a board without holes; it goes with the first one. */
-export function EmptyPlan({ frame: { plan, routing }, onDraw, onKeys }: EmptyPlanProps) {
+/** What to do next on a board without holes; each step goes when it is done, all with the first hole. */
+export function EmptyPlan({ frame: { plan, routing }, take, onKeys }: EmptyPlanProps) {
   if (routing.holes.some(({ seat }) => seat.in !== 'removed')) return null;
-  const hasImage = plan.site.images.length > 0;
+  const { images, boundary } = plan.site;
+  const isUnscaled = unscaled(images).length > 0;
   return (
     <section className="empty-plan" aria-label="What to do first">
-      <h2>{hasImage ? 'The land is there. Draw the first hole.' : 'Bare land'}</h2>
+      <h2>{titleOf(images.length > 0, isUnscaled)}</h2>
       <ol>
-        {!hasImage && <li>Drop a plan or an aerial of the site on this page: PNG, JPEG or WebP.</li>}
-        {!hasImage && <li>Give it its scale and north; boundary, water and roads are drawn from the sheet Site.</li>}
+        {images.length === 0 && <li>Drop a plan or an aerial of the site on this page: PNG, JPEG or WebP.</li>}
+        {isUnscaled && (
+          <li>
+            Give the picture its scale, by two points a known distance apart.
+            <StepButton onPress={() => take('scale image')}>Give a known distance</StepButton>
+          </li>
+        )}
+        {!boundary && (
+          <li>
+            Draw the boundary; then water, roads and what else lies on the land.
+            <StepButton onPress={() => take('boundary')}>Boundary</StepButton>
+          </li>
+        )}
         <li>
           Draw a hole: its tee, its turns, its green.
-          <Button className="button button--main" onPress={onDraw}>
+          <Button className="button button--main button--small" onPress={() => take('draw hole')}>
             Draw hole <kbd>D</kbd>
           </Button>
         </li>
@@ -32,5 +46,23 @@ export function EmptyPlan({ frame: { plan, routing }, onDraw, onKeys }: EmptyPla
         </Button>
       </p>
     </section>
+  );
+}
+
+function titleOf(hasImage: boolean, isUnscaled: boolean): string {
+  if (!hasImage) return 'Bare land';
+  return isUnscaled ? 'The land is there, not yet to scale.' : 'The land is there. Draw the first hole.';
+}
+
+interface StepButtonProps {
+  readonly onPress: () => void;
+  readonly children: string;
+}
+
+function StepButton({ onPress, children }: StepButtonProps) {
+  return (
+    <Button className="button button--small" onPress={onPress}>
+      {children}
+    </Button>
   );
 }
