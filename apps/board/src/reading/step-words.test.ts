@@ -32,7 +32,7 @@ const STEPS: readonly [NamedEdit, string][] = [
     { edit: 'move vertex', outline: { of: 'boundary', part: 'outlines', ring: 0 }, from: AT, to: AT },
     'change of the boundary',
   ],
-  [{ edit: 'change image', image: 'i', to: { scaledBy: 'two points' } }, 'scaling of an image'],
+  [{ edit: 'change image', image: 'i', to: { scaledBy: 'two points' } }, 'scaling of a picture'],
   [{ edit: 'several', does: 'taking out of 3 holes', edits: [] }, 'taking out of 3 holes'],
   [{ edit: 'put back what was tried', steps: 1 }, 'putting back of 1 step'],
 ];

@@ -29,7 +29,7 @@ test('a road is a line, a landmark one press; two features have two ids', () => 
   const running = startFeature(bench, choice);
   chooseKind(choice, 'public road');
   running.refresh();
-  expect(running.prompt.get()).toMatch(/^Press where the line begins: public road, nothing is allowed/);
+  expect(running.prompt.get()).toMatch(/^Public road: press where the line begins/);
   press(running, 0, 0);
   press(running, 100, 5);
   running.finish?.();

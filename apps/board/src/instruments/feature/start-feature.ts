@@ -1,6 +1,5 @@
 import { pointToMillimetre, type SitePoint } from '@loopwright/model';
 import { openSlot } from '../../live/slot.ts';
-import { allowsWords } from '../../reading/allows-words.ts';
 import type { Bench, InstrumentPicture } from '../instrument.ts';
 import { type OutlineRunning, startOutline } from '../outline/start-outline.ts';
 import { placingGesture } from '../placing-gesture.ts';
@@ -10,16 +9,18 @@ import type { FeatureChoice, FeatureForm } from './feature-choice.ts';
 
 const FULL = 'The board took no further feature: it has as many, or as many points, as it can hold. Nothing is lost.';
 const FIRST: Readonly<Record<FeatureForm, string>> = {
-  area: 'Press on its first corner',
-  line: 'Press where the line begins',
-  point: 'Press where it stands',
+  area: 'press on its first corner',
+  line: 'press where the line begins',
+  point: 'press where it stands',
 };
+
+const capital = (word: string) => word.slice(0, 1).toUpperCase() + word.slice(1);
 
 /** A feature in the hand: an area or a line corner by corner, or a single place by one press. */
 export function startFeature(bench: Bench, choice: FeatureChoice): OutlineRunning {
   let id = bench.freshId('f');
   const form = choice.form.get;
-  const begins = () => `${FIRST[form()]}: ${choice.kind.get()}, ${allowsWords(choice.kind.get())}.`;
+  const begins = () => `${capital(choice.kind.get())}: ${FIRST[form()]}.`;
   const edit = (points: readonly SitePoint[]) => featureEdit(id, choice.kind.get(), form(), points);
   const written = (result: ReturnType<Bench['write']>) => {
     if (result === 'done') bench.select({ thing: { kind: 'feature', id } });

@@ -27,7 +27,7 @@ export function notYet(shape: OutlineShape, points: readonly SitePoint[]): strin
 export function noMore(shape: OutlineShape, points: readonly SitePoint[]): string | undefined {
   return points.length < MOST[shape]
     ? undefined
-    : `${MOST[shape]} points are the most one outline takes: close it here. Larger drawings go under the plan as an image.`;
+    : `${MOST[shape]} points are the most one outline takes: close it here. Larger drawings go under the plan as a picture.`;
 }
 
 /** What is read off at the pointer: this side with its bearing, then the area or the length so far. */

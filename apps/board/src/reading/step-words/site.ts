@@ -67,23 +67,23 @@ function thingStepWords(edit: ThingEdit): string {
     case 'remove mark':
       return 'removal of a site mark';
     case 'add image':
-      return `adding of image ${quoted(edit.image.name ?? 'without a name')}`;
+      return `laying down of picture ${quoted(edit.image.name ?? 'without a name')}`;
     case 'change image':
       return imageStepWords(edit);
     case 'replace image':
-      return 'replacement of an image';
+      return 'replacement of a picture';
     case 'order image':
-      return 'order of the images';
+      return 'order of the pictures';
     case 'remove image':
-      return 'removal of an image';
+      return 'removal of a picture';
   }
 }
 
 function imageStepWords({ to }: Extract<SiteEdit, { readonly edit: 'change image' }>): string {
-  if (to.scaledBy !== undefined) return 'scaling of an image';
-  if (to.placement !== undefined) return 'placing of an image';
-  if (to.opacity !== undefined) return 'opacity of an image';
-  return 'name of an image';
+  if (to.scaledBy !== undefined) return 'scaling of a picture';
+  if (to.placement !== undefined) return 'placing of a picture';
+  if (to.opacity !== undefined) return 'opacity of a picture';
+  return 'name of a picture';
 }
 
 type TeeSetEdit = Extract<SiteEdit, { readonly edit: 'change tee set' | 'order tee set' | 'remove tee set' }>;
