@@ -6,7 +6,8 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 
-const SERVER = resolve(import.meta.dirname, '../../apps/server/dist/main.js');
+/** The server as it is built, or another build of it. */
+const SERVER = process.env.SERVER_PATH ?? resolve(import.meta.dirname, '../../apps/server/dist/main.js');
 const CHROMIUM_FLAGS = [
   '--no-sandbox',
   '--disable-gpu',
