@@ -77,3 +77,18 @@ test('a step back takes the last end away, Esc both', () => {
   expect(running.picture.get().dots).toHaveLength(1);
   expect([running.letGo(), running.letGo(), running.back?.()]).toEqual([true, false, false]);
 });
+
+test('a scale at which the picture could not be kept is refused in words, and nothing is said to be done', () => {
+  const fine: ImageLayer = {
+    ...IMAGE,
+    widthPixels: 30_000,
+    heightPixels: 200,
+    placement: [0.04, 0, -600, 0, -0.04, 4],
+  };
+  const { bench, said, written } = openFakeBench({ plan: withImages(fine) });
+  const running = startByDistance(bench);
+  press(running, 0, 0);
+  press(running, 100, 0);
+  expect(running.enter?.('0.5')).toContain('wide');
+  expect([written, said]).toEqual([[], []]);
+});

@@ -1,6 +1,6 @@
 import type { NamedEdit } from '@loopwright/document';
 import { distanceBetween, pointBetween } from '@loopwright/geometry';
-import type { ImageLayer, SitePoint } from '@loopwright/model';
+import { type ImageLayer, parsePlacement, type SitePoint } from '@loopwright/model';
 import { onTheGround, placedAfter, sizedAbout } from '../../images/placement.ts';
 import { openSlot } from '../../live/slot.ts';
 import { lengthWords } from '../../reading/lengths.ts';
@@ -72,7 +72,8 @@ export function startByDistance(bench: Bench): Running {
     const factor = read.metres / distanceBetween(first, second);
     const placement = placedAfter(image.placement, sizedAbout(first, factor));
     const { width } = onTheGround({ ...image, placement });
-    if (width < NARROWEST || width > WIDEST)
+    // It may also come to lie off the site plane, or with pixels too small to be drawn.
+    if (width < NARROWEST || width > WIDEST || !parsePlacement(placement))
       return `That would make ${imageName(image)} ${lengthWords(width, bench.reading().units)} wide.`;
     return {
       edit: { edit: 'change image', image: image.id, to: { placement, scaledBy: 'two points' } },

@@ -63,3 +63,17 @@ test('two matches in one place are one, in words', () => {
     running.press(mouseAt(x, y), undefined);
   expect(said.at(-1)).toContain('match in that place already');
 });
+
+test('one point of the picture has one place, in words', () => {
+  const { bench, said, shown } = openFakeBench({ plan, selection: chosen });
+  const running = startLayOver(bench);
+  for (const [x, y] of [
+    [0, 0],
+    [50, 50],
+    [50, 50],
+    [500, 500],
+  ] as const)
+    running.press(mouseAt(x, y), undefined);
+  expect(said.at(-1)).toContain('has its place already');
+  expect(shown()).toEqual({ edit: 'change image', image: 'm2', to: { placement: [1, 0, 50, 0, -1, 1050] } });
+});

@@ -1,5 +1,5 @@
 import { distanceBetween } from '@loopwright/geometry';
-import type { ImageLayer } from '@loopwright/model';
+import type { ImageLayer, SitePoint } from '@loopwright/model';
 import { sitePointOf } from '../../drawing/images/corners.ts';
 import { openSlot } from '../../live/slot.ts';
 import type { PointerAt } from '../../tools/tool.ts';
@@ -40,9 +40,14 @@ export function startLayOver(bench: Bench): Running {
   };
   const end = (at: PointerAt, pixel: PixelPoint) => {
     const to = at.site;
-    const isSame = matches.some((match) => distanceBetween(match.to, to) * bench.scale() < SAME_PLACE);
-    if (isSame) return bench.say('There is a match in that place already: find another point, far from it.');
+    const isNear = (one: SitePoint, other: SitePoint) => distanceBetween(one, other) * bench.scale() < SAME_PLACE;
+    if (matches.some((match) => isNear(match.to, to)))
+      return bench.say('There is a match in that place already: find another point, far from it.');
+    const now = shown();
+    const lies = now && sitePointOf(now, pixel.column, pixel.row);
     half = undefined;
+    if (now && lies && matches.some((match) => isNear(sitePointOf(now, match.pixel.column, match.pixel.row), lies)))
+      return bench.say('That point of the picture has its place already: find another, far from it.');
     matches = [...matches, { pixel, to }];
   };
   const clear = () => {
@@ -67,6 +72,7 @@ export function startLayOver(bench: Bench): Running {
       const [name, result] = [image ? imageName(image) : '', bench.write()];
       clear();
       if (result === 'gone') return bench.say('Somebody removed that picture meanwhile.');
+      if (result === 'nothing') return bench.say(`${name} lies there already, or would lie where it cannot be drawn.`);
       bench.say(`${name} was laid over the drawing.`);
       bench.putAway();
     },
