@@ -46,3 +46,18 @@ test('a spare hole far off does not make the round small', () => {
   together.firstLook(PLAN, withLost);
   expect(together.view.get()).toEqual(alone.view.get());
 });
+
+test('a site where nothing is laid out yet is seen whole, not its clubhouse alone', () => {
+  const viewpoint = opened();
+  const bare = { ...ROUTING, holes: [], loops: [], rounds: [] };
+  viewpoint.firstLook(boundedBy(500), bare);
+  // 1 km in 600 px less the paper on both sides.
+  expect(viewpoint.view.get().scale).toBeCloseTo(540 / 1000, 9);
+});
+
+test('a clubhouse on bare land is seen with 300 m of ground about it', () => {
+  const viewpoint = opened();
+  const bases = [{ id: 'b', name: 'Clubhouse', apron: { x: 10, y: 20 }, footprints: [] }];
+  viewpoint.firstLook({ ...PLAN, site: { ...PLAN.site, bases } }, { ...ROUTING, holes: [] });
+  expect(viewpoint.view.get().scale).toBeCloseTo(540 / 300, 9);
+});

@@ -1,8 +1,9 @@
-import { boundsOf, pointAlong, polylineLength } from '@loopwright/geometry';
+import { type Box, boundsOf, grown, pointAlong, polylineLength } from '@loopwright/geometry';
 import type { CanvasPoint, Hole, Plan, Routing, SitePoint } from '@loopwright/model';
 import type { Consequences, Place } from '../board/parts.ts';
 import { openSlot, type Watched } from '../live/slot.ts';
 import { cornersOf } from './images/corners.ts';
+import { outerPoints } from './outer-points.ts';
 import { broughtIntoView, type CanvasSize, fitted, panned, type View, zoomed } from './site-transform.ts';
 
 /** How this person looks at the drawing; others look at it their own way. */
@@ -26,6 +27,13 @@ const MARGIN = 30;
 /** What would make the holes of the round this much smaller is left to 'show the whole site'. */
 const FAR_ABOUT = 1.3;
 
+/** With fewer holes than a loop of six the land for the others matters as much: only a site without end is left out. */
+const FEW_HOLES = 6;
+const FAR_ABOUT_FEW = 8;
+
+/** The least ground that is looked at, in metres across: a single place alone says nothing of the land. */
+const LEAST_ACROSS = 300;
+
 export function openViewpoint(): Viewpoint {
   const view = openSlot<View>({ scale: 0.5, x: 0, y: 0 });
   const size = openSlot<CanvasSize>({ width: 0, height: 0 });
@@ -43,16 +51,18 @@ export function openViewpoint(): Viewpoint {
     view.set(next);
   };
   const allOf = (points: readonly SitePoint[]) =>
-    points.length > 0 ? fitted(boundsOf(points), size.get(), MARGIN) : undefined;
+    points.length > 0 ? fitted(widened(boundsOf(points)), size.get(), MARGIN) : undefined;
   const fit = (plan: Plan, routing: Routing | undefined) =>
     look(() => allOf([...sitePoints(plan), ...holePoints(plan, routing)]));
   /** Bare land has nothing to be fitted: its origin comes to the middle. */
   const middle = (): View => ({ scale: 0.5, x: size.get().width / 2, y: size.get().height / 2 });
   const firstLook = (plan: Plan, routing: Routing | undefined) =>
     look(() => {
-      const holes = allOf(holePoints(plan, routing, (seat) => seat === 'loop'));
+      const laid = (routing?.holes ?? []).filter(({ seat }) => seat.in === 'loop').length;
+      const holes = laid > 0 ? allOf(holePoints(plan, routing, (seat) => seat === 'loop')) : undefined;
       const all = allOf([...sitePoints(plan), ...holePoints(plan, routing)]);
-      return holes && all && holes.scale > all.scale * FAR_ABOUT ? holes : (all ?? middle());
+      const far = laid < FEW_HOLES ? FAR_ABOUT_FEW : FAR_ABOUT;
+      return holes && all && holes.scale > all.scale * far ? holes : (all ?? middle());
     });
   return {
     view,
@@ -81,11 +91,17 @@ export function openViewpoint(): Viewpoint {
   };
 }
 
-/** Boundary and images; the features lie within one or the other. */
-const sitePoints = ({ site }: Plan): readonly SitePoint[] => [
-  ...(site.boundary?.outlines.flat() ?? []),
-  ...(site.boundary ? [] : site.images.flatMap(cornersOf)),
-];
+function widened(box: Box): Box {
+  const short = LEAST_ACROSS - Math.max(box.maxX - box.minX, box.maxY - box.minY);
+  return short > 0 ? grown(box, short / 2) : box;
+}
+
+/** The boundary; without one the images; without either what is known to lie on the land. */
+function sitePoints({ site }: Plan): readonly SitePoint[] {
+  if (site.boundary) return site.boundary.outlines.flat();
+  if (site.images.length > 0) return site.images.flatMap(cornersOf);
+  return [...site.marks.map(({ at }) => at), ...site.features.flatMap(({ geometry }) => outerPoints(geometry))];
+}
 
 type Seat = Hole['seat']['in'];
 

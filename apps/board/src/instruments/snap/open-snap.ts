@@ -1,6 +1,7 @@
 import { type Box, boundsOf } from '@loopwright/geometry';
 import type { FeatureGeometry, SitePoint } from '@loopwright/model';
 import type { Reading } from '../../board/parts.ts';
+import { outerPoints } from '../../drawing/outer-points.ts';
 import type { Viewpoint } from '../../drawing/viewpoint.ts';
 import type { BoardSession } from '../../live/board-session.ts';
 import type { Watched } from '../../live/slot.ts';
@@ -23,7 +24,7 @@ const REACH_PIXELS = 12;
 export function openSnap({ session, viewpoint, reading, isOff }: SnapParts) {
   const boxes = new WeakMap<FeatureGeometry, Box>();
   const boxOf = (geometry: FeatureGeometry): Box => {
-    const known = boxes.get(geometry) ?? boundsOf(pointsOf(geometry));
+    const known = boxes.get(geometry) ?? boundsOf(outerPoints(geometry));
     boxes.set(geometry, known);
     return known;
   };
@@ -37,9 +38,4 @@ export function openSnap({ session, viewpoint, reading, isOff }: SnapParts) {
     const holes = new Set(written?.holes.map(({ id }) => id) ?? []);
     return pulled(at, guidesFor({ ...frame, holes, names, at, reach, boxOf }, wishes), reach);
   };
-}
-
-function pointsOf(geometry: FeatureGeometry): readonly SitePoint[] {
-  if (geometry.type === 'point') return [geometry.at];
-  return geometry.type === 'line' ? geometry.points : (geometry.rings[0] ?? []);
 }

@@ -11,6 +11,7 @@ import {
 } from '@loopwright/geometry';
 import type { Boundary, Feature, FeatureGeometry, Ring, Site, SitePoint } from '@loopwright/model';
 import type { SiteThing } from '../../board/parts.ts';
+import { outerPoints } from '../../drawing/outer-points.ts';
 import { type CentreOf, distanceToSketch } from '../hit-sketch.ts';
 import type { LandGrip } from './land-grips.ts';
 import { sameThing } from './outlines-of.ts';
@@ -49,7 +50,7 @@ export interface LandSource {
 export function openLandTargets(): (source: LandSource) => LandTargets {
   const boxes = new WeakMap<FeatureGeometry, Box>();
   const boxOf = (geometry: FeatureGeometry): Box => {
-    const known = boxes.get(geometry) ?? boundsOf(pointsOf(geometry));
+    const known = boxes.get(geometry) ?? boundsOf(outerPoints(geometry));
     boxes.set(geometry, known);
     return known;
   };
@@ -158,9 +159,4 @@ function insideAt(
 function sizeAbout([outer, ...cut]: readonly Ring[], at: SitePoint): number | undefined {
   if (!outer || !ringContains(outer, at) || cut.some((ring) => ringContains(ring, at))) return undefined;
   return Math.abs(ringArea(outer));
-}
-
-function pointsOf(geometry: FeatureGeometry): readonly SitePoint[] {
-  if (geometry.type === 'point') return [geometry.at];
-  return geometry.type === 'line' ? geometry.points : (geometry.rings[0] ?? []);
 }
