@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import type { HomeProps } from '../board/parts.ts';
-import { sortFiles } from '../images/dropped-files.ts';
 import { usePastedFiles } from '../images/use-pasted-files.ts';
 import { useSteady } from '../reading/use-steady.ts';
 import { DropField } from './DropField.tsx';
@@ -15,7 +14,7 @@ export function Home(props: HomeProps) {
   const { step } = importing;
   const [pictures, setPictures] = useState<readonly File[]>([]);
   const take = useSteady(async (files: readonly File[]) => {
-    const sorted = await sortFiles(files);
+    const sorted = await (await import('../images/dropped-files.ts')).sortFiles(files);
     const ofTheLand = [...sorted.pictures, ...sorted.worldFiles];
     if (ofTheLand.length > 0) setPictures([...pictures, ...ofTheLand]);
     if (sorted.others.length > 0 || files.length === 0) importing.dropFiles(sorted.others);

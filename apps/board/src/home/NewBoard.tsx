@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button, FileTrigger, Form, Input, Label, TextField } from 'react-aria-components';
 import type { HomeProps } from '../board/parts.ts';
-import { PICTURE_TYPES } from '../images/dropped-files.ts';
+import { PICTURE_TYPES } from '../images/picture-types.ts';
 import { chance } from '../instruments/chance.ts';
 import { writeKept } from '../live/kept.ts';
 import { Choices } from '../style/Choices.tsx';

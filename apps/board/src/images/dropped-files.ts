@@ -13,9 +13,6 @@ export interface DroppedFiles {
 const WORLD_FILE = /\.(pgw|pngw|jgw|jpgw|jpegw|tfw|tifw|wpw|webpw|wld)$/i;
 const CALLED_PICTURE = /\.(png|jpe?g|webp|gif|bmp|tiff?|heic|avif|pdf)$/i;
 
-/** What the choice of a file offers. */
-export const PICTURE_TYPES = ['image/png', 'image/jpeg', 'image/webp', '.pgw', '.jgw', '.tfw', '.wld'];
-
 /** Sorts files by their first bytes, and by name where those say nothing. */
 export async function sortFiles(files: readonly File[]): Promise<DroppedFiles> {
   const sorted = { pictures: [] as File[], worldFiles: [] as File[], others: [] as File[] };

@@ -1,54 +1,40 @@
 import { useEffect, useState } from 'react';
-import { chance } from '../instruments/chance.ts';
-import type { BoardSession } from '../live/board-session.ts';
 import type { Slot } from '../live/slot.ts';
-import { type ImageImports, openImageImports } from './image-imports.ts';
-import { checkPictureWith, openReader } from './reader/client.ts';
-import { sendPicture } from './send-picture.ts';
+import type { ImageImports } from './image-imports.ts';
+import type { PageImportsParts } from './open-page-imports.ts';
 
-interface ImportsParts {
-  readonly session: BoardSession;
-  /** Where the board keeps its images, with a slash at the end. */
-  readonly address: string;
+interface ImportsParts extends PageImportsParts {
   /** Files on their way to the board: what comes is taken out. */
   readonly incoming: Slot<readonly File[]>;
-  /** The pictures this page brought itself, by their hash: they are not fetched again. */
-  readonly own: Map<string, Blob>;
 }
 
-/** The imports of the board that is open. */
+/** The imports of the board that is open. They are fetched once it is shown: nobody waits for them to see a plan. */
 export function useImageImports({ session, address, incoming, own }: ImportsParts): ImageImports | undefined {
   const [imports, setImports] = useState<ImageImports>();
   useEffect(() => {
-    const opened = openImageImports({
-      edit: session.edit,
-      plan: session.writtenPlan.get,
-      chosen: () => {
-        const { thing } = session.selection.get();
-        return thing?.kind === 'image' ? thing.id : undefined;
-      },
-      say: session.say,
-      address,
-      random: chance,
-      check: (file, onDoing, signal) => checkPictureWith(openReader, file, onDoing, signal),
-      send: async (sending) => {
-        const sent = await sendPicture(sending);
-        if (sent?.kind === 'kept') own.set(sent.hash, sending.picture.file);
-        return sent;
-      },
-    });
-    const take = () => {
-      const files = incoming.get();
-      if (files.length === 0) return;
-      incoming.set([]);
-      void opened.add(files);
+    let here = true;
+    let stop: () => void = () => undefined;
+    const begin = (opened: ImageImports) => {
+      const take = () => {
+        const files = incoming.get();
+        if (files.length === 0) return;
+        incoming.set([]);
+        void opened.add(files);
+      };
+      take();
+      const stopTaking = incoming.onChange(take);
+      stop = () => {
+        stopTaking();
+        opened.close();
+      };
+      setImports(opened);
     };
-    take();
-    const stop = incoming.onChange(take);
-    setImports(opened);
+    void import('./open-page-imports.ts').then(({ openPageImports }) => {
+      if (here) begin(openPageImports({ session, address, own }));
+    });
     return () => {
+      here = false;
       stop();
-      opened.close();
     };
   }, [session, address, incoming, own]);
   return imports;

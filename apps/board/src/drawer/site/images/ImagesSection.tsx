@@ -2,7 +2,7 @@ import './images-section.css';
 import { useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
-import { PICTURE_TYPES } from '../../../images/dropped-files.ts';
+import { PICTURE_TYPES } from '../../../images/picture-types.ts';
 import { Fold } from '../../../style/Fold.tsx';
 import { ImageRowView } from './ImageRowView.tsx';
 import { imageRows } from './images-view.ts';

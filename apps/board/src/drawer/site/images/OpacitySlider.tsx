@@ -1,5 +1,5 @@
 import type { ImageLayerId } from '@loopwright/model';
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Label, Slider, SliderOutput, SliderThumb, SliderTrack } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
 import { opacityEdit } from './images-view.ts';
@@ -14,6 +14,9 @@ interface OpacitySliderProps extends Pick<DrawerProps, 'edit' | 'preview'> {
 /** How strongly a picture shows: seen by everybody while it slides, written once when it is let go. */
 export function OpacitySlider({ id, name, value, edit, preview }: OpacitySliderProps) {
   const [sliding, setSliding] = useState<number>();
+  // What was let go stands until it comes back written: the next key counts on from it.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the written value is what it waits for
+  useEffect(() => setSliding(undefined), [value]);
   return (
     <Slider
       className="opacity"
@@ -27,7 +30,6 @@ export function OpacitySlider({ id, name, value, edit, preview }: OpacitySliderP
         preview(opacityEdit(id, next));
       }}
       onChangeEnd={(next) => {
-        setSliding(undefined);
         preview(undefined);
         if (next !== value) edit(opacityEdit(id, next));
       }}
