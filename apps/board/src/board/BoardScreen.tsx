@@ -10,7 +10,7 @@ import { GroundLine } from '../ground-line/GroundLine.tsx';
 import { KeysSheet } from '../head/KeysSheet.tsx';
 import { HoleHandsSlot } from '../hole-menu/HoleHandsSlot.tsx';
 import { useHoleHands } from '../hole-menu/use-hole-hands.ts';
-import { ImportStrip } from '../images/ImportStrip.tsx';
+import { ImportSlot } from '../images/ImportSlot.tsx';
 import type { ImageImports } from '../images/image-imports.ts';
 import { ScaleNote } from '../images/ScaleNote.tsx';
 import { useSurroundings } from '../images/use-surroundings.ts';
@@ -135,7 +135,7 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         {!isHolding && <EmptyPlan frame={frame} take={take} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
         <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
-        {imports && <ImportStrip imports={imports} />}
+        {imports && <ImportSlot imports={imports} />}
         <DayStartButton since={day.since} isShown={day.isShown} toggle={day.toggle} legend={day.legend} />
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>
