@@ -1,5 +1,6 @@
 import type { Analysis, Finding } from '../figures.ts';
 import { excessOf, isWorseFinding, SEVERITY_RANK } from '../findings/one-alarm.ts';
+import { wasTakenUp } from '../rhythm/taken-up-before.ts';
 import type { FindingChange } from './ripple.ts';
 
 /** Half of what is shown of metres and degrees; everything else is counted whole. */
@@ -25,7 +26,7 @@ const CHANGE_RANK: Readonly<Record<FindingChange['change'], number>> = {
  * Every finding that came, went, eased or worsened, the worst first.
  *
  * Matched by key. Two holes raise one alarm at a time, so where an alarm only changed its reason it is matched by
- * the two holes: it did not go away.
+ * the two holes: it did not go away. A site mark that nobody used before either is left out.
  */
 export function findingChanges(before: Analysis, after: Analysis): readonly FindingChange[] {
   const known = new Map(before.findings.map((finding) => [finding.key, finding]));
@@ -42,6 +43,7 @@ export function findingChanges(before: Analysis, after: Analysis): readonly Find
     const was = known.get(finding.key) ?? left.get(pairOf(finding) ?? '');
     if (was) matched.add(was.key);
     const change = was ? changeBetween(was, finding) : 'gained';
+    if (!was && finding.code === 'mark-unused' && !wasTakenUp(finding, before)) continue;
     if (change) changes.push({ change, key: finding.key, ...(was && { before: was }), after: finding });
   }
   for (const finding of before.findings) {

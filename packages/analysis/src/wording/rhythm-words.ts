@@ -141,9 +141,9 @@ export const RHYTHM_WORDS = {
     says: (finding) => (finding.measured === 0 ? 'none among the holes judged so far' : `${finding.measured} so far`),
   },
   'mark-unused': {
-    title: 'Site mark not taken up',
+    title: 'Site mark unused',
     who: (finding) => `a ${detail(finding, 'verdict')} ${detail(finding, 'mark')}`,
-    does: () => 'is not taken up by any hole',
+    does: () => 'lies unused',
     says: (finding, names) => {
       const note = detail(finding, 'note');
       return `the nearest that could is ${names.length(finding.measured)} away${note === '' ? '' : ` (${note})`}`;
