@@ -2,7 +2,7 @@ import type { TeeSetId } from '@loopwright/model';
 import type { HoleState } from './hole-state.ts';
 import type { HoleView, TeeView } from './hole-view.ts';
 import { INKS } from './inks.ts';
-import { type Canvas, ink, trace, wash } from './pen.ts';
+import { type Canvas, ink, type Pen, trace, wash } from './pen.ts';
 import { toSheet } from './site-transform.ts';
 
 /** Metres of a tee on the ground; drawn no smaller than its pixels. */
@@ -12,11 +12,15 @@ const CROSS = 5.5;
 /** A green is drawn at its real size, but stays a green when seen from far away. */
 const LEAST_GREEN_PIXELS = 4.5;
 
+/** Paper under a line, so that it can be followed over the woods and water of an aerial; on bare paper it is not seen. */
+const CASING: Pen = { colour: 'rgba(251, 247, 236, 0.6)', weight: 4.6 };
+
 /** Paints a hole without its number: centreline, green, turn points and tees, in sheet units. */
 export function paintHole(canvas: Canvas, view: HoleView, scale: number, teeSet: TeeSetId, state: HoleState): void {
   const colour = view.spare ? INKS.softInk : INKS.ink;
   canvas.lineJoin = 'round';
   trace(canvas, view.line);
+  ink(canvas, CASING, scale);
   ink(canvas, { colour, weight: state === 'plain' ? 1.5 : 2.4, ...(view.spare ? { dash: [7, 5] } : {}) }, scale);
   canvas.lineJoin = 'miter';
   if (view.green) paintGreen(canvas, view.green, scale);
@@ -27,6 +31,7 @@ export function paintHole(canvas: Canvas, view: HoleView, scale: number, teeSet:
     canvas.lineTo(x + arm, y);
     canvas.moveTo(x, y - arm);
     canvas.lineTo(x, y + arm);
+    ink(canvas, CASING, scale);
     ink(canvas, { colour, weight: 1.6 }, scale);
   }
   for (const tee of view.tees) paintTee(canvas, tee, scale, tee.teeSet === teeSet ? 'in use' : 'another set');
@@ -41,6 +46,7 @@ function paintGreen(canvas: Canvas, { at, reach, outline }: NonNullable<HoleView
     trace(canvas, outline);
     canvas.closePath();
   }
+  ink(canvas, CASING, scale);
   wash(canvas, INKS.playFill);
   ink(canvas, { colour: INKS.play, weight: 1.4 }, scale);
 }
