@@ -92,6 +92,19 @@ test('a script in a name stays the plain characters it is; control characters do
   expect(parseLines('one\r\n\ttwo\u0000', 80)).toBe('one\ntwo');
 });
 
+test('letters of every script stay as they are typed, and what nobody can see is no name', () => {
+  for (const name of ['مزرعة قديمة', 'שדה', 'नदी', '古い池', 'ทุ่งหญ้า', 'Ðæð', '👨‍👩‍👧', 'می‌خواهم', 'བོད'])
+    expect(parseName(name, 80)).toBe(name);
+  for (const unseen of ['\u200b\u200b', '\u200d', '\u3164', '\u2800 \u00ad', '\u0301', '\u{e0041}', '\u202e'])
+    expect(parseName(unseen, 80)).toBeUndefined();
+});
+
+test('a cut leaves no joiner hanging, and marks do not pile up on one letter', () => {
+  expect(parseText('👨\u200d👩', 2)).toBe('👨');
+  expect(parseText(`a${'\u0301'.repeat(60)}b`, 80)).toBe(`a${'\u0301'.repeat(8)}b`);
+  expect([...(parseText('é'.repeat(10_000), 80) ?? '')]).toHaveLength(80);
+});
+
 test('a green needs a size that a green can have; a bad outline leaves the oval', () => {
   const shape = { length: 30, width: 20, bearing: 0.5 };
   expect(parseGreenShape({ ...shape, outline: [1, 2] })).toEqual(shape);
