@@ -2,7 +2,7 @@ import './images.css';
 import { Button, ProgressBar } from 'react-aria-components';
 import { useWatched } from '../live/use-watched.ts';
 import type { ImageImports } from './image-imports.ts';
-import { type ImportStep, importWords, shareDone } from './import-step.ts';
+import { fileCalled, type ImportStep, importWords, shareDone } from './import-step.ts';
 
 interface ImportStripProps {
   readonly imports: ImageImports;
@@ -70,7 +70,7 @@ function Progress({ step }: { readonly step: Extract<ImportStep, { at: 'checking
   return (
     <ProgressBar
       className="import-strip__progress"
-      aria-label={`${step.name} on its way to the board`}
+      aria-label={`${fileCalled(step.name)} on its way to the board`}
       valueLabel={words}
       {...(share === undefined ? { isIndeterminate: true } : { value: share * 100 })}
     >

@@ -1,7 +1,7 @@
 import type { MapUnit, WorldFile } from '@loopwright/formats/image';
 import { type ImageLayer, LIMITS, makeId, parseName } from '@loopwright/model';
 import type { Failure, ImportParts, Job, Surroundings } from './import-parts.ts';
-import type { ImportStep } from './import-step.ts';
+import { fileCalled, type ImportStep } from './import-step.ts';
 import { GUESSED_WIDTH, laidAbout, laidInView, type Pixels, type Placement } from './placement.ts';
 import { readWorldFileOf } from './read-world-file-of.ts';
 import type { ReadyPicture } from './reader/contract.ts';
@@ -51,7 +51,7 @@ export async function bringPicture(job: Picture, bringing: Bringing): Promise<Fa
     job.instead === undefined
       ? lay(picture, sent.hash, { name, terms, unit }, bringing)
       : replace(picture, sent.hash, job, parts);
-  if (!failure && picture.converted !== undefined) parts.say(`${pictureName(name)}: ${picture.converted}.`);
+  if (!failure && picture.converted !== undefined) parts.say(`${fileCalled(name)}: ${picture.converted}.`);
   return failure;
 }
 
@@ -84,7 +84,7 @@ async function termsOf(
 ): Promise<WorldFile | undefined> {
   const read = await readWorldFileOf(file);
   if (read.kind === 'unreadable') {
-    parts.say(`${file.name}: ${read.why}`);
+    parts.say(`${fileCalled(file.name)}: ${read.why}`);
     return undefined;
   }
   for (const note of read.notes) parts.say(note);

@@ -1,4 +1,6 @@
 import type { MapUnit } from '@loopwright/formats/image';
+import { LIMITS, parseName } from '@loopwright/model';
+import { shortName } from '../reading/short-name.ts';
 import type { Doing } from './reader/contract.ts';
 import type { UnitChoice } from './world-file-import.ts';
 
@@ -29,13 +31,17 @@ const DOING: Readonly<Record<Doing, string>> = {
   converting: 'Turning into a picture that every browser shows:',
 };
 
+/** A file's name in a line of words: whatever it is called, the line stays one that can be read. */
+export const fileCalled = (name: string) => shortName(parseName(name, LIMITS.name) ?? 'the file');
+
 /** What is going on, in words. */
 export function importWords(step: Exclude<ImportStep, { at: 'idle' }>): string {
-  if (step.at === 'failed') return `${step.name}: ${step.why}`;
-  if (step.at === 'asking unit') return `In what does ${step.name} count? It does not say, and nobody should guess.`;
+  const name = fileCalled(step.name);
+  if (step.at === 'failed') return `${name}: ${step.why}`;
+  if (step.at === 'asking unit') return `In what does ${name} count? It does not say, and nobody should guess.`;
   const more = step.waiting === 0 ? '' : step.waiting === 1 ? ' One more waits.' : ` ${step.waiting} more wait.`;
-  if (step.at === 'checking') return `${DOING[step.doing]} ${step.name} …${more}`;
-  return `Sending ${step.name}: ${megabytes(step.sent)} of ${megabytes(step.all)} MB.${more}`;
+  if (step.at === 'checking') return `${DOING[step.doing]} ${name} …${more}`;
+  return `Sending ${name}: ${megabytes(step.sent)} of ${megabytes(step.all)} MB.${more}`;
 }
 
 const megabytes = (bytes: number) => (bytes / 1_000_000).toFixed(1);

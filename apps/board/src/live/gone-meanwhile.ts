@@ -1,6 +1,7 @@
 import { holesTouchedBy, type NamedEdit, type Person } from '@loopwright/document';
 import { type HoleId, holeOf, type Plan, type Routing } from '@loopwright/model';
 import { holeWords, namesOf } from '../reading/names.ts';
+import { shortName } from '../reading/short-name.ts';
 import { goneThingOf, thingGoneWords } from './gone-thing.ts';
 
 /** What is said of a drag that is let go, given the plan as it was shown and everybody else at the board. */
@@ -39,6 +40,6 @@ export function letGoWords(gone: GoneHole, before: Plan, others: readonly Pick<P
   const was = before.routings.find(({ id }) => id === gone.routing.id) ?? gone.routing;
   const words = holeWords(was, namesOf(before, was, 'metres'), gone.hole);
   const [only, ...more] = others;
-  const by = only && more.length === 0 ? only.name : 'somebody else';
+  const by = only && more.length === 0 ? shortName(only.name) : 'somebody else';
   return `${words.slice(0, 1).toLocaleUpperCase('en')}${words.slice(1)} was removed by ${by} meanwhile; your drag was let go.`;
 }

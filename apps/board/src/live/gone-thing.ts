@@ -1,6 +1,7 @@
 import type { NamedEdit, Person } from '@loopwright/document';
 import type { Plan } from '@loopwright/model';
 import type { SiteThing } from '../board/parts.ts';
+import { shortName } from '../reading/short-name.ts';
 import { thingWords } from '../reading/thing-words.ts';
 import { outlineNow, thingOf } from '../tools/land/outlines-of.ts';
 
@@ -50,7 +51,7 @@ export function thingGoneWords(
   others: readonly Pick<Person, 'name'>[],
 ): string {
   const [only, ...more] = others;
-  const by = only && more.length === 0 ? only.name : 'somebody else';
+  const by = only && more.length === 0 ? shortName(only.name) : 'somebody else';
   const words = thingWords(before.site, thing);
   const name = `${words.slice(0, 1).toLocaleUpperCase('en')}${words.slice(1)}`;
   return gone === 'the thing'

@@ -1,5 +1,6 @@
 import type { HoleId, LengthUnit, LoopId, PartId, Plan, Routing, TeeSet } from '@loopwright/model';
 import { holeOf, numberHoles } from '@loopwright/model';
+import { isolated } from './isolated.ts';
 import { lengthChange, lengthWords, unitSymbol } from './lengths.ts';
 import { shortName } from './short-name.ts';
 
@@ -23,10 +24,12 @@ export const LOOP_GONE = 'a loop that is gone';
 /** The names of one routing for one reader. Made once per state of the plan. */
 export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names {
   const numbers = numberHoles(routing);
-  const features = new Map(plan.site.features.map((feature) => [feature.id, feature.name ?? `the ${feature.kind}`]));
-  const bases = new Map(plan.site.bases.map((base) => [base.id, base.name]));
-  const loops = new Map(routing.loops.map((loop) => [loop.id, loop.name]));
-  const teeSets = new Map(plan.teeSets.map((set) => [set.id, set.name]));
+  const features = new Map(
+    plan.site.features.map((feature) => [feature.id, isolated(feature.name ?? `the ${feature.kind}`)]),
+  );
+  const bases = new Map(plan.site.bases.map((base) => [base.id, isolated(base.name)]));
+  const loops = new Map(routing.loops.map((loop) => [loop.id, isolated(loop.name)]));
+  const teeSets = new Map(plan.teeSets.map((set) => [set.id, isolated(set.name)]));
   return {
     number: (hole) => {
       const number = numbers.get(hole);
@@ -47,7 +50,7 @@ const REMOVED = 'a removed hole';
 /** What a hole out of the round goes by: its name, else its place in the tray ('spare 2'). */
 export function spareName(routing: Routing, hole: HoleId): string {
   const named = holeOf(routing, hole)?.name;
-  if (named) return named;
+  if (named) return isolated(named);
   const place = routing.spare.indexOf(hole);
   return place < 0 ? REMOVED : `spare ${place + 1}`;
 }

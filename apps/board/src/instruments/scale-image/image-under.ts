@@ -1,5 +1,6 @@
 import type { ImageLayer, SitePoint } from '@loopwright/model';
 import type { Selection } from '../../board/parts.ts';
+import { shortName } from '../../reading/short-name.ts';
 
 /** A place on an image, in its own pixels from the upper left corner. */
 export interface PixelPoint {
@@ -36,4 +37,4 @@ export function imageMeant(
 }
 
 /** What an image is called. */
-export const imageName = ({ name }: ImageLayer) => name ?? 'the picture';
+export const imageName = ({ name }: ImageLayer) => (name === undefined ? 'the picture' : shortName(name));
