@@ -7,7 +7,7 @@ import { createBoard } from '../live/board-api.ts';
 import { readKept, writeKept } from '../live/kept.ts';
 import { type LiveBoard, openLiveBoard } from '../live/open-live-board.ts';
 import { saveBoardFile } from '../live/save-board-file.ts';
-import type { Slot } from '../live/slot.ts';
+import { openSlot, type Slot } from '../live/slot.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { enterKept } from '../offline/enter-kept.ts';
 import { keepPage } from '../offline/keep-page.ts';
@@ -50,6 +50,7 @@ export function BoardPage({ board, secret, openLink, incoming }: BoardPageProps)
       here = false;
     };
   }, [stage, board, secret, name]);
+  const featuresFile = useMemo(() => openSlot<File | undefined>(undefined), []);
   const knock = () => setStage({ kind: 'knocking' });
   const introduce = (given: string) => {
     writeKept('name', given);
@@ -60,8 +61,8 @@ export function BoardPage({ board, secret, openLink, incoming }: BoardPageProps)
   if (stage.kind === 'knocking') return <Door title="Opening the board …" />;
   if (stage.kind === 'outside') return <Door title="The board did not open" words={stage.why} onAgain={knock} />;
   return (
-    <DropOnBoard createBoard={createBoard} openLink={openLink} onPictures={incoming.set}>
-      <OpenBoard answer={stage.answer} incoming={incoming} />
+    <DropOnBoard createBoard={createBoard} openLink={openLink} onPictures={incoming.set} onFeatures={featuresFile.set}>
+      <OpenBoard answer={stage.answer} incoming={incoming} featuresFile={featuresFile} />
     </DropOnBoard>
   );
 }
@@ -73,9 +74,11 @@ interface Closing {
 
 interface OpenBoardProps extends Pick<BoardPageProps, 'incoming'> {
   readonly answer: EnterAnswer;
+  /** A file of what lies on the land, on its way to this board. */
+  readonly featuresFile: Slot<File | undefined>;
 }
 
-function OpenBoard({ answer, incoming }: OpenBoardProps) {
+function OpenBoard({ answer, incoming, featuresFile }: OpenBoardProps) {
   const [live, setLive] = useState<LiveBoard>();
   const [closing, setClosing] = useState<Closing>();
   useEffect(() => {
@@ -90,7 +93,7 @@ function OpenBoard({ answer, incoming }: OpenBoardProps) {
   if (!live) return <Door title="Opening the board …" />;
   return (
     <>
-      <Inside live={live} answer={answer} incoming={incoming} />
+      <Inside live={live} answer={answer} incoming={incoming} featuresFile={featuresFile} />
       {closing && (
         <Closed
           words={closeWords(closing.code)}
@@ -103,7 +106,7 @@ function OpenBoard({ answer, incoming }: OpenBoardProps) {
   );
 }
 
-function Inside({ live, answer, incoming }: OpenBoardProps & { readonly live: LiveBoard }) {
+function Inside({ live, answer, incoming, featuresFile }: OpenBoardProps & { readonly live: LiveBoard }) {
   const { session } = live;
   const frame = useWatched(session.frame);
   const saved = useWatched(session.saved);
@@ -122,6 +125,7 @@ function Inside({ live, answer, incoming }: OpenBoardProps & { readonly live: Li
         blobAddress={blobAddress}
         dayKey={`${answer.board} ${answer.membership}`}
         imports={imports}
+        featuresFile={featuresFile}
       />
     );
   }

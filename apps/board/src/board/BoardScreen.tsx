@@ -6,6 +6,7 @@ import { Drawer } from '../drawer/Drawer.tsx';
 import { Drawing } from '../drawing/Drawing.tsx';
 import type { BlobAddress } from '../drawing/images/ImagesLayer.tsx';
 import { openViewpoint } from '../drawing/viewpoint.ts';
+import { FeaturesFileSlot } from '../features-file/FeaturesFileSlot.tsx';
 import { GroundLine } from '../ground-line/GroundLine.tsx';
 import { KeysSheet } from '../head/KeysSheet.tsx';
 import { HoleHandsSlot } from '../hole-menu/HoleHandsSlot.tsx';
@@ -17,6 +18,7 @@ import { useSurroundings } from '../images/use-surroundings.ts';
 import { useDrawingTable } from '../instruments/use-drawing-table.ts';
 import type { BoardSession } from '../live/board-session.ts';
 import type { Frame } from '../live/frame.ts';
+import type { Slot } from '../live/slot.ts';
 import { useTold } from '../live/use-told.ts';
 import { useWatched } from '../live/use-watched.ts';
 import { Round } from '../round/Round.tsx';
@@ -41,10 +43,13 @@ interface BoardScreenProps {
   /** Tells boards, and memberships of one, apart on this machine. */
   readonly dayKey: string;
   readonly imports: ImageImports | undefined;
+  /** A file of what lies on the land, on its way to this board. */
+  readonly featuresFile: Slot<File | undefined>;
 }
 
 /** The board: head, round, drawing, ground line and drawer, joined by what the session says. */
-export function BoardScreen({ session, frame, me, inviteLink, blobAddress, imports, dayKey }: BoardScreenProps) {
+export function BoardScreen(props: BoardScreenProps) {
+  const { session, frame, me, inviteLink, blobAddress, imports, dayKey, featuresFile } = props;
   const viewpoint = useMemo(openViewpoint, []);
   const roster = useWatched(session.roster);
   const selection = useWatched(session.selection);
@@ -140,7 +145,16 @@ export function BoardScreen({ session, frame, me, inviteLink, blobAddress, impor
         <NoticeLine session={session} frame={frame} units={reading.units} />
       </Drawing>
       <GroundLine />
-      <Drawer {...parts} {...hands} take={take} say={session.say} more={holes.open} {...(imports ? { imports } : {})} />
+      <Drawer
+        {...parts}
+        {...hands}
+        take={take}
+        say={session.say}
+        more={holes.open}
+        bringFeatures={featuresFile.set}
+        {...(imports ? { imports } : {})}
+      />
+      <FeaturesFileSlot file={featuresFile} session={session} goTo={goTo} />
       {keysOpen && <KeysSheet open onClose={() => setKeysOpen(false)} />}
       {pin && <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />}
     </main>

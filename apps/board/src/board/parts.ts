@@ -171,6 +171,8 @@ export interface DrawerProps extends Consequences {
   readonly more: (at: { readonly x: number; readonly y: number }) => void;
   /** Brings pictures onto the board; absent where there is no server to keep them. */
   readonly imports?: ImageImports;
+  /** Brings a file of what lies on the land onto the board; asks before anything is added. */
+  readonly bringFeatures?: (file: File) => void;
 }
 
 /** The answer of the server, in words where it is a no. */

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { Button } from 'react-aria-components';
+import { Button, FileTrigger } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
 import { useSteady } from '../../../reading/use-steady.ts';
 import { ThingRow } from '../land/ThingRow.tsx';
@@ -11,7 +11,7 @@ const AT_FIRST = 12;
 
 /** What lies on the land, by kind; the one picked out opens in its place. */
 export function FeaturesSection(props: DrawerProps) {
-  const { plan, reading, selection, select, goTo, take } = props;
+  const { plan, reading, selection, select, goTo, take, bringFeatures } = props;
   const [filter, setFilter] = useState('');
   const { features } = plan.site;
   const groups = useMemo(() => featureGroups(features, filter, reading.units), [features, filter, reading.units]);
@@ -43,6 +43,17 @@ export function FeaturesSection(props: DrawerProps) {
         <Button className="button button--small" onPress={() => take('feature')}>
           Draw a feature
         </Button>
+        {bringFeatures && (
+          <FileTrigger
+            acceptedFileTypes={['.geojson', '.json', 'application/geo+json', 'application/json']}
+            onSelect={(files) => {
+              const file = files?.[0];
+              if (file) bringFeatures(file);
+            }}
+          >
+            <Button className="button button--small">Bring in a GeoJSON file …</Button>
+          </FileTrigger>
+        )}
       </div>
     </>
   );
