@@ -4,6 +4,7 @@ import type { DrawerProps, SiteThing } from '../../board/parts.ts';
 import { Fold } from '../../style/Fold.tsx';
 import { BasesSection } from './bases/BasesSection.tsx';
 import { BoundarySection } from './boundary/BoundarySection.tsx';
+import { ownArea } from './boundary/boundary-view.ts';
 import { FeaturesSection } from './features/FeaturesSection.tsx';
 import { ImagesSection } from './images/ImagesSection.tsx';
 import { SiteWords } from './land/SiteWords.tsx';
@@ -22,7 +23,13 @@ export function SitePanel(props: DrawerProps) {
         <SiteWords {...props} />
       </SiteFold>
       <ImagesSection {...props} />
-      <SiteFold title="Boundary" opensFor="boundary" starts="closed" count={boundary ? '' : 'none'} {...fold}>
+      <SiteFold
+        title="Boundary"
+        opensFor="boundary"
+        starts="closed"
+        count={boundary ? ownArea(boundary, props.reading.units) : 'none'}
+        {...fold}
+      >
         <BoundarySection {...props} />
       </SiteFold>
       <SiteFold title="Bases" opensFor="base" starts="closed" count={String(bases.length)} {...fold}>

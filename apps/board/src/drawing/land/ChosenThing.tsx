@@ -27,6 +27,7 @@ export const ChosenThing = memo(function ChosenThing({ site, selection, grips, s
   const sign = signOf(site, thing);
   return (
     <Group listening={false}>
+      <KeptAround site={site} thing={thing} />
       {outlinesOf(site, thing).map(({ outline, points, isClosed }) => (
         <ChosenLine key={JSON.stringify(outline)} points={points} isClosed={isClosed} />
       ))}
@@ -53,6 +54,31 @@ function signOf(site: Site, thing: SiteThing): SitePoint | undefined {
 }
 
 const STEADY = { strokeScaleEnabled: false, perfectDrawEnabled: false, lineJoin: 'round' } as const;
+
+const KEPT = 'rgba(138, 100, 16, 0.18)';
+
+/** The ground that is kept around a feature: a band as wide on each side as its distance. */
+function KeptAround({ site, thing }: { readonly site: Site; readonly thing: SiteThing }) {
+  const feature = thing.kind === 'feature' ? site.features.find(({ id }) => id === thing.id) : undefined;
+  if (!feature || feature.buffer <= 0) return null;
+  const { geometry, buffer } = feature;
+  const band = { stroke: KEPT, strokeWidth: 2 * buffer, lineJoin: 'round', lineCap: 'round' } as const;
+  if (geometry.type === 'point') {
+    const [x, y] = toSheet(geometry.at);
+    return <Circle x={x} y={y} radius={buffer} fill={KEPT} perfectDrawEnabled={false} />;
+  }
+  const lines = geometry.type === 'line' ? [geometry.points] : geometry.rings;
+  return lines.map((points, ring) => (
+    <Line
+      // biome-ignore lint/suspicious/noArrayIndexKey: the rings of an area go by their place
+      key={ring}
+      points={toSheetLine(points)}
+      closed={geometry.type === 'area'}
+      {...band}
+      perfectDrawEnabled={false}
+    />
+  ));
+}
 
 /** Ink on paper, so that it is seen on an aerial too. */
 function ChosenLine({ points, isClosed }: { readonly points: readonly SitePoint[]; readonly isClosed: boolean }) {

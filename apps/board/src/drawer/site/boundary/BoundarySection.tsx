@@ -1,13 +1,11 @@
-import { ringArea } from '@loopwright/geometry';
 import { type Boundary, LIMITS } from '@loopwright/model';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
-import { areaWords } from '../../../reading/areas.ts';
-import { lengthWords, toField, unitSymbol } from '../../../reading/lengths.ts';
-import { perimeterOf } from '../../../reading/sketch-words.ts';
+import { toField, unitSymbol } from '../../../reading/lengths.ts';
 import { TypedField } from '../../typed/TypedField.tsx';
 import { lengthAnswer } from '../../typed/typed-answer.ts';
 import { VerticesOf } from '../vertices/VerticesOf.tsx';
+import { sizeWords } from './boundary-view.ts';
 
 const WITHIN = { least: 0, most: LIMITS.boundaryTolerance };
 
@@ -79,15 +77,4 @@ function InnerList({ boundary, edit }: { readonly boundary: Boundary; readonly e
       ))}
     </div>
   );
-}
-
-/** '84.20 ha, 3,812 m around; 1.20 ha of it someone else's'. */
-function sizeWords({ outlines, inner }: Boundary, units: DrawerProps['reading']['units']): string {
-  const sum = (rings: Boundary['outlines'], of: (ring: Boundary['outlines'][number]) => number) =>
-    rings.reduce((total, ring) => total + of(ring), 0);
-  const areaOf = (rings: Boundary['outlines']) => sum(rings, (ring) => Math.abs(ringArea(ring)));
-  const around = lengthWords(sum(outlines, perimeterOf), units);
-  const own = areaWords(areaOf(outlines) - areaOf(inner), units);
-  const others = inner.length > 0 ? `; without ${areaWords(areaOf(inner), units)} that is someone else’s` : '';
-  return `${own}, ${around} around${others}.`;
 }
