@@ -22,7 +22,8 @@ import { scriptOfMoves, TRACED } from './pictures.ts';
 const PLAN = demoPlan();
 const ROUTING = PLAN.routings[0]?.id ?? '';
 const HOLES = PLAN.routings[0]?.loops.flatMap(({ holes }) => holes) ?? [];
-const MINE = HOLES[3] ?? '';
+/** A hole that lies clear of the tray of instruments however far one looks from. */
+const MINE = HOLES[11] ?? '';
 const GREEN = placeOf(PLAN, MINE, 'green');
 const STEPS = 110;
 const OTHERS = 10;
@@ -67,6 +68,7 @@ async function dragFrames(page: Page): Promise<readonly number[]> {
     await session.send('Input.dispatchMouseEvent', { type: 'mouseMoved', x, y, button: 'left', buttons: 1 });
   }
   const pictures = scriptOfMoves(await browser.stopTracing());
+  expect(await page.getByTestId('drawing').getAttribute('data-hover')).toBe('part');
   await session.detach();
   await page.keyboard.press('Escape');
   await page.mouse.up();

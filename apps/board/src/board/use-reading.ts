@@ -14,7 +14,7 @@ export function useReading(
 ): readonly [Reading, (reading: Reading) => void] {
   const [own, setUnits] = useState(keptUnits);
   const units = own ?? begun;
-  const [chosen, setChosen] = useState(readKept('tee set') ?? '');
+  const [chosen, setChosen] = useState(() => readKept('tee set') ?? '');
   const set = teeSets.find(({ id }) => id === chosen) ?? teeSets[0];
   const teeSet = set?.id ?? '';
   const [reading, setReading] = useState<Reading>({ units, teeSet });

@@ -1,9 +1,8 @@
 import type { SitePoint, TeeSetId } from '@loopwright/model';
-import type { Context } from 'konva/lib/Context.js';
 import { memo } from 'react';
 import type { HoleState } from './hole-state.ts';
 import type { HoleView } from './hole-view.ts';
-import { Shape } from './konva-shapes.ts';
+import { Painted } from './Painted.tsx';
 import { paintHole } from './paint-hole.ts';
 import { paintNumber } from './paint-number.ts';
 
@@ -21,11 +20,12 @@ interface HoleShapeProps {
  * library took longer to keep eleven moving holes in order than to paint them.
  */
 export const HoleShape = memo(function HoleShape({ view, scale, teeSet, state, numberAt }: HoleShapeProps) {
-  const paint = ({ _context: canvas }: Context) => {
-    canvas.save();
-    paintHole(canvas, view, scale, teeSet, state);
-    if (numberAt) paintNumber(canvas, view, numberAt, scale, state);
-    canvas.restore();
-  };
-  return <Shape sceneFunc={paint} perfectDrawEnabled={false} />;
+  return (
+    <Painted
+      paint={(canvas) => {
+        paintHole(canvas, view, scale, teeSet, state);
+        if (numberAt) paintNumber(canvas, view, numberAt, scale, state);
+      }}
+    />
+  );
 });

@@ -8,8 +8,8 @@ import type { InstrumentHand } from '../instruments/instrument-hand.ts';
 import type { Grip } from '../tools/grip.ts';
 import type { LandGrip } from '../tools/land/land-grips.ts';
 import { discRadius } from './disc-radius.ts';
-import { FanShape } from './FanShape.tsx';
-import { FindingMark } from './FindingMark.tsx';
+import { FanShapes } from './FanShapes.tsx';
+import { FindingMarks } from './FindingMarks.tsx';
 import type { FeatureView } from './feature-view.ts';
 import type { FindingView } from './finding-view.ts';
 import { GhostShape } from './GhostShape.tsx';
@@ -67,10 +67,7 @@ export function LiveLayer(props: LiveLayerProps) {
       {holes.map((hole) => (
         <Corridor key={hole.id} view={hole} />
       ))}
-      {props.fansShown &&
-        selected?.fans.map((fan) => (
-          <FanShape key={`${fan.shot} ${fan.severity} ${fan.from.x} ${fan.from.y}`} fan={fan} />
-        ))}
+      {props.fansShown && selected && selected.fans.length > 0 && <FanShapes fans={selected.fans} scale={scale} />}
       {props.ghosts.map((ghost) => (
         <GhostShape key={ghost.id} view={ghost} />
       ))}
@@ -85,15 +82,9 @@ export function LiveLayer(props: LiveLayerProps) {
           <SelectionRing key={`${person.client} ${hole}`} at={numbers.get(hole)} ink={person.ink} scale={scale} />
         )),
       )}
-      {findings.map((finding) => (
-        <FindingMark
-          key={finding.key}
-          view={finding}
-          at={findingPlaces.get(finding.key) ?? finding.at}
-          scale={scale}
-          selected={finding.key === props.selectedFinding}
-        />
-      ))}
+      {findings.length > 0 && (
+        <FindingMarks findings={findings} places={findingPlaces} selected={props.selectedFinding} scale={scale} />
+      )}
       {props.instruments && <InstrumentPictureShape hand={props.instruments} scale={scale} />}
     </Layer>
   );

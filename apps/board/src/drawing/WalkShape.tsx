@@ -1,7 +1,6 @@
-import type { Context } from 'konva/lib/Context.js';
 import { memo } from 'react';
 import { INKS } from './inks.ts';
-import { Shape } from './konva-shapes.ts';
+import { Painted } from './Painted.tsx';
 import { type Canvas, ink, trace } from './pen.ts';
 import { toSheet } from './site-transform.ts';
 import type { WalkView } from './walk-view.ts';
@@ -14,15 +13,16 @@ interface WalkShapeProps {
 
 /** The walk to the next tee: dotted, with an arrow where it ends. */
 export const WalkShape = memo(function WalkShape({ view, scale, selected }: WalkShapeProps) {
-  const paint = ({ _context: canvas }: Context) => {
-    canvas.save();
-    canvas.lineJoin = 'round';
-    trace(canvas, view.line);
-    ink(canvas, { colour: INKS.ink, weight: selected ? 2.6 : 1.4, dash: [2, 3.5] }, scale);
-    if (view.turn !== undefined) paintArrow(canvas, view, view.turn, scale);
-    canvas.restore();
-  };
-  return <Shape sceneFunc={paint} perfectDrawEnabled={false} />;
+  return (
+    <Painted
+      paint={(canvas) => {
+        canvas.lineJoin = 'round';
+        trace(canvas, view.line);
+        ink(canvas, { colour: INKS.ink, weight: selected ? 2.6 : 1.4, dash: [2, 3.5] }, scale);
+        if (view.turn !== undefined) paintArrow(canvas, view, view.turn, scale);
+      }}
+    />
+  );
 });
 
 function paintArrow(canvas: Canvas, { end }: WalkView, turn: number, scale: number): void {

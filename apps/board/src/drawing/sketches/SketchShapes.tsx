@@ -1,7 +1,6 @@
 import type { SketchId } from '@loopwright/model';
-import type { Context } from 'konva/lib/Context.js';
 import { memo } from 'react';
-import { Shape } from '../konva-shapes.ts';
+import { Painted } from '../Painted.tsx';
 import { paintSketch, type SketchState } from './paint-sketch.ts';
 import type { SketchView } from './sketch-view.ts';
 
@@ -26,10 +25,5 @@ interface SketchShapeProps {
 }
 
 const SketchShape = memo(function SketchShape({ view, scale, state }: SketchShapeProps) {
-  const paint = ({ _context: canvas }: Context) => {
-    canvas.save();
-    paintSketch(canvas, view, scale, state);
-    canvas.restore();
-  };
-  return <Shape sceneFunc={paint} perfectDrawEnabled={false} />;
+  return <Painted paint={(canvas) => paintSketch(canvas, view, scale, state)} />;
 });
