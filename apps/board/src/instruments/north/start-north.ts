@@ -4,12 +4,14 @@ import { openSlot } from '../../live/slot.ts';
 import type { PointerAt } from '../../tools/tool.ts';
 import type { Bench, InstrumentPicture, Running } from '../instrument.ts';
 import { placingGesture } from '../placing-gesture.ts';
+import { northFound } from './north-edit.ts';
 
 const BEGIN = "Press at the foot of a line that points north: the plan's north arrow, a grid line, a road you know.";
 const END = 'Press where it points to, as far away as you can.';
 const SAME = 'Those are the same place: press further along the line.';
 /** Pixels of the screen: closer, the direction is a hand's tremble. */
 const TOO_CLOSE = 20;
+const NORTH_UP = 'North is up: the pictures were turned to it. Bearings and the rose count from there.';
 const DEGREES = /^(-?\d+(?:\.\d+)?)\s*°?$/;
 
 /** Draws north as a line from its foot to its tip; or north is typed, in degrees clockwise from the top of the paper. */
@@ -36,10 +38,11 @@ export function startNorth(bench: Bench): Running {
     point(undefined);
   };
   const write = (north: number) => {
-    bench.show({ edit: 'set north', north });
+    const found = northFound(bench.written(), north, foot);
+    bench.show(found.edit);
     bench.write();
     stand(undefined);
-    bench.say(`North is ${degreesOf(north)}° clockwise from the top of the paper. Nothing on it was turned.`);
+    bench.say(found.turns === 'the pictures' ? NORTH_UP : arrowTurned(north));
     bench.putAway();
   };
   const tipAt = (at: PointerAt) => {
@@ -85,5 +88,9 @@ export function startNorth(bench: Bench): Running {
     stop: () => bench.show(undefined),
   };
 }
+
+const arrowTurned = (north: number) =>
+  `The arrow shows north ${degreesOf(north)}° clockwise from the top of the paper. ` +
+  'Nothing that is drawn was turned: bearings and the rose still count from the top.';
 
 const degreesOf = (radians: number) => (Math.round((radians * 1800) / Math.PI) / 10) % 360;
