@@ -1,31 +1,21 @@
-import type { SitePoint, TeeSetId } from '@loopwright/model';
+import type { TeeSetId } from '@loopwright/model';
 import { memo } from 'react';
 import type { HoleState } from './hole-state.ts';
 import type { HoleView } from './hole-view.ts';
 import { Painted } from './Painted.tsx';
 import { paintHole } from './paint-hole.ts';
-import { paintNumber } from './paint-number.ts';
 
 interface HoleShapeProps {
   readonly view: HoleView;
   readonly scale: number;
   readonly teeSet: TeeSetId;
   readonly state: HoleState;
-  /** Where its number stands, clear of other numbers. */
-  readonly numberAt: SitePoint | undefined;
 }
 
 /**
- * A hole: centreline, turn points, tees, green and number, painted as one shape. With a shape for each of them the
+ * A hole: centreline, turn points, tees and green, painted as one shape. With a shape for each of them the
  * library took longer to keep eleven moving holes in order than to paint them.
  */
-export const HoleShape = memo(function HoleShape({ view, scale, teeSet, state, numberAt }: HoleShapeProps) {
-  return (
-    <Painted
-      paint={(canvas) => {
-        paintHole(canvas, view, scale, teeSet, state);
-        if (numberAt) paintNumber(canvas, view, numberAt, scale, state);
-      }}
-    />
-  );
+export const HoleShape = memo(function HoleShape({ view, scale, teeSet, state }: HoleShapeProps) {
+  return <Painted paint={(canvas) => paintHole(canvas, view, scale, teeSet, state)} />;
 });

@@ -5,6 +5,9 @@ import type { HoleState } from './hole-state.ts';
 import type { HoleView } from './hole-view.ts';
 import { INKS } from './inks.ts';
 import { Layer, Line } from './konva-shapes.ts';
+import { Painted } from './Painted.tsx';
+import { paintNumber } from './paint-number.ts';
+import type { Canvas } from './pen.ts';
 import type { View } from './site-transform.ts';
 import { WalkShape } from './WalkShape.tsx';
 import type { WalkView } from './walk-view.ts';
@@ -32,16 +35,20 @@ export const Corridor = memo(function Corridor({ view }: { readonly view: HoleVi
 export function Holes({ holes, numbers, teeSet, chosenHoles, hoveredHole, scale }: HolesProps) {
   const stateOf = (hole: HoleId): HoleState =>
     chosenHoles.includes(hole) ? 'selected' : hole === hoveredHole ? 'hovered' : 'plain';
-  return holes.map((hole) => (
-    <HoleShape
-      key={hole.id}
-      view={hole}
-      scale={scale}
-      teeSet={teeSet}
-      state={stateOf(hole.id)}
-      numberAt={numbers.get(hole.id)}
-    />
-  ));
+  const paintNumbers = (canvas: Canvas) => {
+    for (const hole of holes) {
+      const at = numbers.get(hole.id);
+      if (at) paintNumber(canvas, hole, at, scale, stateOf(hole.id));
+    }
+  };
+  return (
+    <>
+      {holes.map((hole) => (
+        <HoleShape key={hole.id} view={hole} scale={scale} teeSet={teeSet} state={stateOf(hole.id)} />
+      ))}
+      {holes.length > 0 && <Painted paint={paintNumbers} />}
+    </>
+  );
 }
 
 export function Walks({ walks, selectedWalk, scale }: WalksProps) {

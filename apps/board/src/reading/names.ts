@@ -21,27 +21,38 @@ export interface Names {
 /** What a loop goes by that is not there. */
 export const LOOP_GONE = 'a loop that is gone';
 
-/** The names of one routing for one reader. Made once per state of the plan. */
+/** The names of one routing for one reader. O(holes), and O(things) once a thing of that kind is asked for. */
 export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names {
   const numbers = numberHoles(routing);
-  const features = new Map(
-    plan.site.features.map((feature) => [feature.id, isolated(feature.name ?? `the ${feature.kind}`)]),
-  );
-  const bases = new Map(plan.site.bases.map((base) => [base.id, isolated(base.name)]));
-  const loops = new Map(routing.loops.map((loop) => [loop.id, isolated(loop.name)]));
-  const teeSets = new Map(plan.teeSets.map((set) => [set.id, isolated(set.name)]));
+  // Each when it is first asked for: a drag makes names several times in a picture, of which few speak of the land.
+  const features = whenAsked(() => calledBy(plan.site.features, ({ name, kind }) => name ?? `the ${kind}`));
+  const bases = whenAsked(() => calledBy(plan.site.bases, ({ name }) => name));
+  const loops = whenAsked(() => calledBy(routing.loops, ({ name }) => name));
+  const teeSets = whenAsked(() => calledBy(plan.teeSets, ({ name }) => name));
   return {
     number: (hole) => {
       const number = numbers.get(hole);
       return number === undefined ? spareName(routing, hole) : String(number);
     },
-    feature: (id) => features.get(id) ?? bases.get(id) ?? 'a feature that is gone',
-    base: (id) => bases.get(id) ?? 'the base',
-    loop: (id) => loops.get(id) ?? LOOP_GONE,
-    teeSet: (id) => teeSets.get(id) ?? 'tee',
+    feature: (id) => features().get(id) ?? bases().get(id) ?? 'a feature that is gone',
+    base: (id) => bases().get(id) ?? 'the base',
+    loop: (id) => loops().get(id) ?? LOOP_GONE,
+    teeSet: (id) => teeSets().get(id) ?? 'tee',
     length: (metres) => lengthWords(metres, units),
     lengthChange: (before, after) => `${lengthChange(before, after, units) || '±0'} ${unitSymbol(units)}`,
     angle: (degrees) => `${Math.round(degrees)}°`,
+  };
+}
+
+function calledBy<Thing extends { readonly id: string }>(things: readonly Thing[], name: (thing: Thing) => string) {
+  return new Map(things.map((thing) => [thing.id, isolated(name(thing))]));
+}
+
+function whenAsked<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
   };
 }
 

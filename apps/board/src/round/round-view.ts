@@ -8,7 +8,7 @@ import { cardTotal, grouped, lengthChange, lengthFigure, unitSymbol } from '../r
 import { type Names, namesOf } from '../reading/names.ts';
 import { teeOf } from '../reading/tee-in-use.ts';
 import { type ThreadView, threadsOf } from './thread-view.ts';
-import { worstByHole } from './worst-findings.ts';
+import { worstByHole, worstByWalk } from './worst-findings.ts';
 
 /** One hole on the string. Plain words and figures, ready to be shown. */
 export interface BeadView {
@@ -76,6 +76,7 @@ export function toRoundView(source: RoundSource): RoundView {
   const { plan, routing, analysis, reading } = source;
   const names = namesOf(plan, routing, reading.units);
   const worst = worstByHole(source.shown);
+  const threadSource = { ...source, worstWalks: worstByWalk(source.shown) };
   const figures = new Map(analysis.loops.map((loop) => [loop.loop, loop]));
   const bead = (id: HoleId) => {
     const hole = holeOf(routing, id);
@@ -89,7 +90,7 @@ export function toRoundView(source: RoundSource): RoundView {
       par: String(figures.get(loop.id)?.par.men ?? 0),
       ...loopTotals(loop, figures.get(loop.id), reading),
       beads: loop.holes.flatMap(bead),
-      threads: threadsOf(loop.id, source, names),
+      threads: threadsOf(loop.id, threadSource, names),
     })),
     spare: routing.spare.flatMap(bead),
     unit: unitSymbol(reading.units),

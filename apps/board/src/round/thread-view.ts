@@ -3,7 +3,7 @@ import type { HoleId, LoopId } from '@loopwright/model';
 import type { Change, Reading } from '../board/parts.ts';
 import { lengthChange, lengthFigure } from '../reading/lengths.ts';
 import type { Names } from '../reading/names.ts';
-import { worstOfWalk } from './worst-findings.ts';
+import { walkBetween } from './worst-findings.ts';
 
 /** The walk written on the thread between two beads. */
 export interface ThreadView {
@@ -18,14 +18,15 @@ export interface ThreadView {
 interface ThreadSource {
   readonly analysis: Analysis;
   readonly reading: Reading;
-  readonly shown: Analysis['findings'];
+  /** By `walkBetween`. */
+  readonly worstWalks: ReadonlyMap<string, Severity>;
   readonly change: Change | undefined;
 }
 
 /** The walks of one loop by the hole they leave; the one from the base under 'first'. */
 export function threadsOf(
   loop: LoopId,
-  { analysis, reading, shown, change }: ThreadSource,
+  { analysis, reading, worstWalks, change }: ThreadSource,
   names: Names,
 ): ReadonlyMap<HoleId | 'first', ThreadView> {
   const before = new Map(change?.before.walks.map((walk) => [walk.key, walk.distance]));
@@ -36,7 +37,10 @@ export function threadsOf(
       key: walk.key,
       figure: lengthFigure(walk.distance, reading.units),
       change: lengthChange(before.get(walk.key) ?? walk.distance, walk.distance, reading.units),
-      worst: 'hole' in walk.from && 'hole' in walk.to ? worstOfWalk(shown, walk.from.hole, walk.to.hole) : undefined,
+      worst:
+        'hole' in walk.from && 'hole' in walk.to
+          ? worstWalks.get(walkBetween(walk.from.hole, walk.to.hole))
+          : undefined,
       said: `Walk from ${endsOf(walk, names).join(' to ')}: ${names.length(walk.distance)}`,
     });
   }

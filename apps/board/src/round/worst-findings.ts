@@ -21,9 +21,18 @@ export function worstByHole(findings: readonly Finding[]): ReadonlyMap<HoleId, S
 /** Whether a finding speaks of the walk itself. */
 const aboutWalk = ({ code }: Finding) => code.split('-').includes('walk');
 
-/** The most severe finding about the walk from one hole to the next. */
-export function worstOfWalk(findings: readonly Finding[], from: HoleId, to: HoleId): Severity | undefined {
-  return findings
-    .filter((finding) => aboutWalk(finding) && finding.holes[0] === from && finding.holes[1] === to)
-    .reduce<Severity | undefined>((worst, { severity }) => worse(worst, severity), undefined);
+/** The most severe finding about each walk from one hole to another, by `walkBetween`. */
+export function worstByWalk(findings: readonly Finding[]): ReadonlyMap<string, Severity> {
+  const worst = new Map<string, Severity>();
+  for (const finding of findings) {
+    const [from, to] = finding.holes;
+    if (from === undefined || to === undefined || !aboutWalk(finding)) continue;
+    const key = walkBetween(from, to);
+    worst.set(key, worse(finding.severity, worst.get(key)) ?? finding.severity);
+  }
+  return worst;
+}
+
+export function walkBetween(from: HoleId, to: HoleId): string {
+  return `${from} ${to}`;
 }

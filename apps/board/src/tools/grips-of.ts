@@ -44,13 +44,17 @@ export function gripsOf(source: GripSource): readonly Grip[] {
     ...greenGrips(hole.green, scale),
     ...walkGrips(source),
   ]) {
-    const free = choices.find(({ at }) => taken.every((other) => distanceBetween(at, other) * scale >= APART));
+    const free = choices.find(({ at }) => taken.every((other) => areApart(at, other, APART / scale)));
     if (!free) continue;
     grips.push(free);
     taken.push(free.at);
   }
   return grips;
 }
+
+/** Asked for every place against every other in each picture of a drag: most are told apart by one coordinate. */
+const areApart = (one: SitePoint, other: SitePoint, least: number): boolean =>
+  Math.abs(one.x - other.x) >= least || Math.abs(one.y - other.y) >= least || distanceBetween(one, other) >= least;
 
 /** The places one grip may have, best first. */
 type Choices = readonly Grip[];
