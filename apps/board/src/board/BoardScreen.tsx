@@ -136,7 +136,7 @@ export function BoardScreen(props: BoardScreenProps) {
         picks={holes.picks}
         table={table}
       >
-        {table && <table.Tray hand={table.hand} size={viewpoint.size} />}
+        {table && <table.Tray hand={table.hand} size={viewpoint.size} isBare={frame.routing.holes.length === 0} />}
         {!isHolding && <EmptyPlan frame={frame} take={take} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
         <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />

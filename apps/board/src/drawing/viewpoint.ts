@@ -24,6 +24,9 @@ export interface Viewpoint {
 /** Paper left around what is shown, in pixels. */
 const MARGIN = 30;
 
+/** What the instruments cover of the left edge, in pixels; on a phone they are folded. */
+const INSTRUMENTS = { wide: 44, from: 400 };
+
 /** What would make the holes of the round this much smaller is left to 'show the whole site'. */
 const FAR_ABOUT = 1.3;
 
@@ -51,7 +54,7 @@ export function openViewpoint(): Viewpoint {
     view.set(next);
   };
   const allOf = (points: readonly SitePoint[]) =>
-    points.length > 0 ? fitted(widened(boundsOf(points)), size.get(), MARGIN) : undefined;
+    points.length > 0 ? besideInstruments(widened(boundsOf(points)), size.get()) : undefined;
   const fit = (plan: Plan, routing: Routing | undefined) =>
     look(() => allOf([...sitePoints(plan), ...holePoints(plan, routing)]));
   /** Bare land has nothing to be fitted: its origin comes to the middle. */
@@ -132,4 +135,10 @@ function pointOf(place: Place, { analysis }: Consequences): SitePoint | undefine
 
 function middleOf(line: readonly SitePoint[] | undefined): SitePoint | undefined {
   return line && line.length > 0 ? pointAlong(line, polylineLength(line) / 2) : undefined;
+}
+
+/** All of `bounds` where the instruments leave it free. */
+function besideInstruments(bounds: Box, { width, height }: CanvasSize): View {
+  const covered = width < INSTRUMENTS.from ? 0 : INSTRUMENTS.wide;
+  return panned(fitted(bounds, { width: width - covered, height }, MARGIN), { x: covered, y: 0 });
 }

@@ -1,5 +1,5 @@
 /** What this page keeps on this machine between visits; never a secret. */
-export type KeptName = 'name' | 'units' | 'tee set' | 'rods' | 'drawer' | 'folded loops';
+export type KeptName = 'name' | 'units' | 'tee set' | 'rods' | 'drawer' | 'folded loops' | 'instrument names';
 
 /** `undefined` where nothing was kept, or the browser keeps nothing. */
 export function readKept(name: KeptName): string | undefined {

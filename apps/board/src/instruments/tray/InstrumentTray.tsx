@@ -1,6 +1,7 @@
 import { memo, useState } from 'react';
 import { Button, Toolbar } from 'react-aria-components';
 import type { CanvasSize } from '../../drawing/site-transform.ts';
+import { readKept, writeKept } from '../../live/kept.ts';
 import type { Watched } from '../../live/slot.ts';
 import { useWatched } from '../../live/use-watched.ts';
 import type { Held, InstrumentHand } from '../instrument-hand.ts';
@@ -12,9 +13,11 @@ interface InstrumentTrayProps {
   readonly hand: InstrumentHand;
   /** Of the drawing. */
   readonly size: Watched<CanvasSize>;
+  /** No hole is drawn yet: whoever begins is told what the instruments are called. */
+  readonly isBare: boolean;
 }
 
-/** Pixels of drawing from which buttons have names and the strip has room for all of it, and from which they do not fold. */
+/** Pixels of drawing from which the strip has room for all of it, and from which the instruments do not fold. */
 const ROOMY_FROM = 780;
 const OPEN_FROM = 400;
 
@@ -22,12 +25,12 @@ const OPEN_FROM = 400;
  * The instruments over the upper left edge of the drawing, and the strip of the one in the hand. Not drawn anew while
  * somebody drags.
  */
-export const InstrumentTray = memo(function InstrumentTray({ hand, size }: InstrumentTrayProps) {
+export const InstrumentTray = memo(function InstrumentTray({ hand, size, isBare }: InstrumentTrayProps) {
   const held = useWatched(hand.held);
   const isRoomy = useWatched(size).width >= ROOMY_FROM;
   return (
     <div className="table-top">
-      <Tray hand={hand} size={size} held={held} isRoomy={isRoomy} />
+      <Tray hand={hand} size={size} held={held} isBare={isBare && isRoomy} />
       {held && <Strip key={held.entry.instrument.name} hand={hand} held={held} isRoomy={isRoomy} />}
     </div>
   );
@@ -35,15 +38,19 @@ export const InstrumentTray = memo(function InstrumentTray({ hand, size }: Instr
 
 interface TrayProps extends InstrumentTrayProps {
   readonly held: Held | undefined;
-  readonly isRoomy: boolean;
 }
 
-function Tray({ hand, size, held, isRoomy }: TrayProps) {
+function Tray({ hand, size, held, isBare }: TrayProps) {
   const [isUnfolded, setUnfolded] = useState(false);
-  const [areNamed, setNamed] = useState<boolean>();
+  const [areNamed, setNamed] = useState(() => readKept('instrument names'));
   const isSmall = useWatched(size).width < OPEN_FROM;
   const isFolded = isSmall && !isUnfolded;
-  const words = areNamed ?? (isRoomy || isUnfolded);
+  const words = isUnfolded || (areNamed === undefined ? isBare : areNamed === 'shown');
+  const nameOrNot = () => {
+    const next = words ? 'hidden' : 'shown';
+    writeKept('instrument names', next);
+    setNamed(next);
+  };
   const take = (does: () => void) => () => {
     does();
     hand.drawing()?.focus();
@@ -77,7 +84,7 @@ function Tray({ hand, size, held, isRoomy }: TrayProps) {
         <Button
           className="instrument-tray__button instrument-tray__names"
           aria-label={words ? 'Hide the names' : 'Show the names'}
-          onPress={() => setNamed(!words)}
+          onPress={nameOrNot}
         >
           {words ? '‹' : '›'}
         </Button>
