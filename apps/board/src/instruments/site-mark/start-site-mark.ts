@@ -33,6 +33,7 @@ export function startSiteMark(bench: Bench, choice: MarkChoice): Running & { ref
     picture.set(at ? { dots: [{ at, manner: 'new' }], atPointer: [choice.kind.get(), choice.verdict.get()] } : {});
   const write = (id: SiteMarkId) => {
     const result = bench.write();
+    show(undefined);
     if (result === 'done') bench.select({ thing: { kind: 'mark', id } });
     else bench.say(FULL);
   };

@@ -17,7 +17,7 @@ const APART = 16;
 /** An edge shorter than this on the screen has no room for a grip in its middle. */
 const SHORTEST_EDGE = 56;
 /** An area smaller than this across has its grip above it, not on it. */
-const ROOM = 72;
+const ROOM = 44;
 const ABOVE = 30;
 
 /** The grips of a thing at this scale. O(vertices). */
