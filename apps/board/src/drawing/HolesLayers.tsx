@@ -32,7 +32,7 @@ export const Corridor = memo(function Corridor({ view }: { readonly view: HoleVi
   return <Line points={[...view.corridor]} closed fill={INKS.corridor} perfectDrawEnabled={false} />;
 });
 
-export function Holes({ holes, numbers, teeSet, chosenHoles, hoveredHole, scale }: HolesProps) {
+export const Holes = memo(function Holes({ holes, numbers, teeSet, chosenHoles, hoveredHole, scale }: HolesProps) {
   const stateOf = (hole: HoleId): HoleState =>
     chosenHoles.includes(hole) ? 'selected' : hole === hoveredHole ? 'hovered' : 'plain';
   const paintNumbers = (canvas: Canvas) => {
@@ -49,7 +49,7 @@ export function Holes({ holes, numbers, teeSet, chosenHoles, hoveredHole, scale 
       {holes.length > 0 && <Painted paint={paintNumbers} />}
     </>
   );
-}
+});
 
 export function Walks({ walks, selectedWalk, scale }: WalksProps) {
   return walks.map((walk) => (

@@ -52,6 +52,7 @@ export function useDrawingModel(shown: Shown) {
       stillHoles: openSteadyList<HoleView>(),
       stillWalks: openSteadyList<WalkView>(),
       stillNumbers: openSteadyList<SitePoint | undefined>(),
+      chosen: openSteadyList<HoleId>(),
     }),
     [],
   );
@@ -82,7 +83,7 @@ export function useDrawingModel(shown: Shown) {
     return makers.ghosts({ ...before, holes }, change.before);
   }, [change, routing, moving, makers]);
 
-  const chosen = useMemo(() => chosenHoles(routing, selection), [routing, selection]);
+  const chosen = makers.chosen(chosenHoles(routing, selection));
   const only = chosen.length === 1 ? chosen[0] : undefined;
   const moreAt = besideNumber(labels.numbers.get(selection.hole ?? ''), scale);
   const grips = gripsShown(shown, chosen, [...labels.numbers.values(), ...(moreAt ? [moreAt] : [])]);
