@@ -1,6 +1,6 @@
 // Keeps the page and the images of its boards on this machine, so that a board that was opened opens without a network.
 import { ExpirationPlugin } from 'workbox-expiration';
-import { matchPrecache, precacheAndRoute } from 'workbox-precaching';
+import { addRoute, matchPrecache, precache } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { CacheFirst } from 'workbox-strategies';
 
@@ -21,7 +21,7 @@ function keepFew({ cachedResponseWillBeUsed, cacheDidUpdate }: ExpirationPlugin)
   };
 }
 
-precacheAndRoute([...PAGE_FILES]);
+precache([...PAGE_FILES]);
 
 /** The page from the network, for a new one may be there; the kept one where none comes. */
 async function page({ request }: { readonly request: Request }): Promise<Response> {
@@ -33,7 +33,9 @@ async function page({ request }: { readonly request: Request }): Promise<Respons
     throw error;
   }
 }
+// Before the kept files, of which '/' is one: the first route that fits answers, and a kept page may be an old one.
 registerRoute(new NavigationRoute(page, { allowlist: [/^\/$/, /^\/b\/[^/]+\/?$/] }));
+addRoute();
 
 // Named by the hash of their content: what is kept is never out of date.
 registerRoute(
