@@ -95,12 +95,7 @@ export function toFeatureView(feature: Feature): FeatureView | undefined {
   return { ...base, areas: geometry.rings.map(toSheetLine), labelAt: middle, across: box.maxX - box.minX };
 }
 
-/** Features in the order they are drawn: areas, then lines, then points. */
-export function featureViews(features: readonly Feature[]): readonly FeatureView[] {
-  return openFeatureViews()(features);
-}
-
-/** The same, made anew only for features that are not the ones of before. */
+/** Features in the order they are drawn: areas, then lines, then points. Made anew only for those that are not as before. */
 export function openFeatureViews(): (features: readonly Feature[]) => readonly FeatureView[] {
   const made = new WeakMap<Feature, FeatureView | 'nothing'>();
   const viewOf = (feature: Feature): FeatureView | 'nothing' => {
