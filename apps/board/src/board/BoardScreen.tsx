@@ -26,6 +26,7 @@ import type { HeldParts } from '../tools/tool.ts';
 import type { PointerHandParts } from '../tools/use-pointer-hand.ts';
 import { BoardHead } from './BoardHead.tsx';
 import { EmptyPlan } from './EmptyPlan.tsx';
+import { FindingsHeard } from './FindingsHeard.tsx';
 import { openMenuByKey } from './key-actions.ts';
 import { NoticeLine } from './NoticeLine.tsx';
 import { PinSheet } from './PinSheet.tsx';
@@ -143,6 +144,7 @@ export function BoardScreen(props: BoardScreenProps) {
         {imports && <ImportSlot imports={imports} />}
         <DayStartButton since={day.since} isShown={day.isShown} toggle={day.toggle} legend={day.legend} />
         <NoticeLine session={session} frame={frame} units={reading.units} />
+        <FindingsHeard session={session} reading={reading} findingsShown={findingsShown} />
       </Drawing>
       <GroundLine />
       <Drawer
