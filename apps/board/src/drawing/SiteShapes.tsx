@@ -5,9 +5,6 @@ import { Circle, Group, Line, Path, RegularPolygon, Text } from './konva-shapes.
 import type { NameLabel } from './labels.ts';
 import { toSheet, toSheetLine } from './site-transform.ts';
 
-/** Paper under a thin line, so that it can be followed over woods and water on an aerial. */
-const CASING = 'rgba(251, 247, 236, 0.6)';
-
 /** The edge of the site: dash-dot, as on a survey. Other people's land inside it the same way, thinner. */
 export const BoundaryShape = memo(function BoundaryShape({ boundary }: { readonly boundary: Boundary }) {
   return (
@@ -32,7 +29,7 @@ function EdgeLine({ ring, width, dash }: EdgeLineProps) {
   const pen = { points: toSheetLine(ring), strokeScaleEnabled: false, perfectDrawEnabled: false, closed: true };
   return (
     <>
-      <Line {...pen} stroke={CASING} strokeWidth={width + 2.6} lineJoin="round" />
+      <Line {...pen} stroke={INKS.casing} strokeWidth={width + 2.6} lineJoin="round" />
       <Line {...pen} stroke={INKS.ink} strokeWidth={width} dash={dash} />
     </>
   );

@@ -18,6 +18,7 @@ export const WalkShape = memo(function WalkShape({ view, scale, selected }: Walk
       paint={(canvas) => {
         canvas.lineJoin = 'round';
         trace(canvas, view.line);
+        ink(canvas, { colour: INKS.casing, weight: 3.6 }, scale);
         ink(canvas, { colour: INKS.ink, weight: selected ? 2.6 : 1.4, dash: [2, 3.5] }, scale);
         if (view.turn !== undefined) paintArrow(canvas, view, view.turn, scale);
       }}

@@ -4,6 +4,8 @@ import type { Severity } from '@loopwright/analysis';
 export const INKS = {
   paper: '#F4EEDF',
   sheet: '#FBF7EC',
+  /** Paper under a line, so that it can be followed over the woods and water of an aerial; not seen on bare paper. */
+  casing: 'rgba(251, 247, 236, 0.6)',
   rule: '#D9CFB8',
   ink: '#24313A',
   softInk: '#5A6670',

@@ -12,8 +12,8 @@ const CROSS = 5.5;
 /** A green is drawn at its real size, but stays a green when seen from far away. */
 const LEAST_GREEN_PIXELS = 4.5;
 
-/** Paper under a line, so that it can be followed over the woods and water of an aerial; on bare paper it is not seen. */
-const CASING: Pen = { colour: 'rgba(251, 247, 236, 0.6)', weight: 4.6 };
+/** Paper under the line of play. */
+const CASING: Pen = { colour: INKS.casing, weight: 4.6 };
 
 /** Paints a hole without its number: centreline, green, turn points and tees, in sheet units. */
 export function paintHole(canvas: Canvas, view: HoleView, scale: number, teeSet: TeeSetId, state: HoleState): void {

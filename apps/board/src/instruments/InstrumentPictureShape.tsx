@@ -34,6 +34,8 @@ const MANNERS = {
   guide: { stroke: INKS.play, strokeWidth: 1.2, dash: [6, 4] },
   measure: { stroke: INKS.ink, strokeWidth: 1.4, dash: [2, 3] },
 };
+/** Paper under every line: what is aimed at lies on an aerial as often as not. */
+const CASING = { stroke: INKS.casing, strokeWidth: 4 };
 /** Radii of dots, in pixels. */
 const DOTS = { new: 5, guide: 3.5, grip: 4.5 } as const;
 
@@ -41,19 +43,25 @@ function Picture({ held, scale }: { readonly held: Held; readonly scale: number 
   const { lines = [], rings = [], dots = [], words = [] } = useWatched(held.running.picture);
   return (
     <>
-      {lines.map(({ points, manner, closed }, index) => (
-        <Line
+      {lines.map(({ points, manner, closed }, index) => {
+        const line = { points: toSheetLine(points), closed: closed === true, ...PEN };
+        return (
           // biome-ignore lint/suspicious/noArrayIndexKey: lines have no names, and are made anew at every move
-          key={index}
-          points={toSheetLine(points)}
-          closed={closed === true}
-          {...PEN}
-          {...MANNERS[manner]}
-        />
-      ))}
+          <Group key={index}>
+            <Line {...line} {...CASING} />
+            <Line {...line} {...MANNERS[manner]} />
+          </Group>
+        );
+      })}
       {rings.map(({ centre, radius, manner }) => {
         const [x, y] = toSheet(centre);
-        return <Circle key={`${x} ${y} ${radius}`} x={x} y={y} radius={radius} {...PEN} {...MANNERS[manner]} />;
+        const ring = { x, y, radius, ...PEN };
+        return (
+          <Group key={`${x} ${y} ${radius}`}>
+            <Circle {...ring} {...CASING} />
+            <Circle {...ring} {...MANNERS[manner]} />
+          </Group>
+        );
       })}
       {dots.map((dot) => (
         <Dot key={`${dot.manner} ${dot.at.x} ${dot.at.y}`} dot={dot} scale={scale} />
