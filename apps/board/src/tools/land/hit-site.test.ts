@@ -63,7 +63,8 @@ test('the vertices of the thing picked out come first, then the middles of its e
 test('from far off, vertices that would lie on each other are left to a nearer look', () => {
   const chosen = { kind: 'feature', id: 'pond' } as const;
   const vertices = (scale: number) => landGrips(LAND, chosen, scale).filter(({ kind }) => kind === 'vertex').length;
-  expect(vertices(1)).toBe(8);
+  expect(vertices(2)).toBe(8);
+  expect(vertices(1)).toBe(4); // the island is 20 pixels across
   expect(vertices(0.1)).toBeLessThan(4);
 });
 
@@ -77,4 +78,14 @@ test('of two thousand features the one under the hand is found without trying ea
   }));
   const land = openLandTargets()({ site: { ...LAND, features }, grips: [], chosen: undefined });
   expect(land.inside(at(15_004, 3))?.thing).toEqual({ kind: 'feature', id: 'f1500' });
+});
+
+test('an outline that is hardly seen has no vertices, and the grips of a base leave its sign to be taken hold of', () => {
+  expect(landGrips(LAND, { kind: 'feature', id: 'pond' }, 0.2)).toEqual([]);
+  const base = { kind: 'base', id: 'house' } as const;
+  expect(landGrips(LAND, base, 1)).toEqual([]); // 20 m square, 20 pixels
+  const near = landGrips(LAND, base, 4);
+  expect(near.some(({ kind }) => kind === 'whole')).toBe(true);
+  const apron = LAND.bases[0]?.apron ?? at(0, 0);
+  for (const grip of near) expect(Math.hypot(grip.at.x - apron.x, grip.at.y - apron.y) * 4).toBeGreaterThanOrEqual(22);
 });

@@ -20,15 +20,30 @@ const SHORTEST_EDGE = 56;
 const ROOM = 44;
 const ABOVE = 30;
 
-/** The grips of a thing at this scale. O(vertices). */
+/** An outline smaller than this across is left to a nearer look: its vertices would only lie on each other. */
+const LEAST = 36;
+
+/** The grips of a thing at this scale, clear of the sign it is moved by. O(vertices). */
 export function landGrips(site: Site, thing: SiteThing | undefined, scale: number): readonly LandGrip[] {
-  return thing ? outlinesOf(site, thing).flatMap((shown) => gripsOfOutline(shown, scale)) : [];
+  if (!thing) return [];
+  const outlines = outlinesOf(site, thing);
+  const grips = outlines.flatMap((shown) => gripsOfOutline(shown, scale, outlines.length));
+  const sign = thing.kind === 'base' ? site.bases.find(({ id }) => id === thing.id)?.apron : undefined;
+  return sign ? grips.filter(({ at }) => distanceBetween(at, sign) * scale >= CLEAR_OF_SIGN) : grips;
 }
 
-function gripsOfOutline(shown: OutlineShown, scale: number): readonly LandGrip[] {
+const CLEAR_OF_SIGN = 22;
+
+/** @param among  how many outlines the thing has: of several, one without room has no grip beside it */
+function gripsOfOutline(shown: OutlineShown, scale: number, among: number): readonly LandGrip[] {
   const { outline, points, isClosed } = shown;
   const grips: LandGrip[] = [];
-  if (points.length > 1) grips.push({ kind: 'whole', outline, at: wholeGripAt(shown, scale) });
+  const box = points.length > 1 ? boundsOf(points) : undefined;
+  const inside = wholeGripInside(shown, scale);
+  const beside = box && among === 1 ? { x: (box.minX + box.maxX) / 2, y: box.maxY + ABOVE / scale } : undefined;
+  const at = inside ?? beside;
+  if (at) grips.push({ kind: 'whole', outline, at });
+  if (box && Math.max(box.maxX - box.minX, box.maxY - box.minY) * scale < LEAST) return grips;
   let last: SitePoint | undefined;
   points.forEach((at, index) => {
     if (last && distanceBetween(last, at) * scale < APART) return;
@@ -42,11 +57,11 @@ function gripsOfOutline(shown: OutlineShown, scale: number): readonly LandGrip[]
   return grips;
 }
 
-/** In the middle of an area that has room for it; else above what is drawn. */
-function wholeGripAt({ points, isClosed }: OutlineShown, scale: number): SitePoint {
+/** In the middle of an area, where that has room for it. */
+function wholeGripInside({ points, isClosed }: OutlineShown, scale: number): SitePoint | undefined {
+  if (!isClosed || ringArea(points) === 0) return undefined;
   const box = boundsOf(points);
-  const [across, up] = [(box.maxX - box.minX) * scale, (box.maxY - box.minY) * scale];
-  const middle = isClosed && ringArea(points) !== 0 ? ringCentroid(points) : undefined;
-  if (middle && across > ROOM && up > ROOM && ringContains(points, middle)) return middle;
-  return { x: (box.minX + box.maxX) / 2, y: box.maxY + ABOVE / scale };
+  const hasRoom = (box.maxX - box.minX) * scale > ROOM && (box.maxY - box.minY) * scale > ROOM;
+  const middle = ringCentroid(points);
+  return hasRoom && ringContains(points, middle) ? middle : undefined;
 }

@@ -13,12 +13,15 @@ export function BaseFields({ base, ...props }: DrawerProps & { readonly base: Ba
   const { id, name, note = '', apron, footprints } = base;
   return (
     <>
-      <CommitField
-        label="Name of the base"
-        value={name}
-        maxLength={LIMITS.name}
-        onCommit={(typed) => takeName(typed, (next) => edit({ edit: 'change base', base: id, to: { name: next } }))}
-      />
+      <div className="field">
+        <span className="field__label">Name</span>
+        <CommitField
+          label="Name of the base"
+          value={name}
+          maxLength={LIMITS.name}
+          onCommit={(typed) => takeName(typed, (next) => edit({ edit: 'change base', base: id, to: { name: next } }))}
+        />
+      </div>
       <TextLine
         label="Note"
         text={note}
