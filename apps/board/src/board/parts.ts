@@ -24,6 +24,7 @@ import type {
 } from '@loopwright/model';
 import type { ImageImports } from '../images/image-imports.ts';
 import type { InstrumentName } from '../instruments/instrument-name.ts';
+import type { Created } from '../live/board-api.ts';
 
 /** Something on the site, picked out. */
 export type SiteThing =
@@ -174,11 +175,6 @@ export interface DrawerProps extends Consequences {
   /** Brings a file of what lies on the land onto the board; asks before anything is added. */
   readonly bringFeatures?: (file: File) => void;
 }
-
-/** The answer of the server, in words where it is a no. */
-export type Created =
-  | { readonly kind: 'created'; readonly link: string }
-  | { readonly kind: 'refused'; readonly why: string };
 
 export interface HomeProps {
   /** Makes a board, empty or holding this plan; the secret is in the link's fragment. */

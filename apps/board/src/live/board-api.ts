@@ -1,6 +1,5 @@
 import type { Plan } from '@loopwright/model';
 import { type EnterAnswer, parseCreateBoardAnswer, parseEnterAnswer } from '@loopwright/protocol';
-import type { Created } from '../board/parts.ts';
 
 /** What came of knocking at a board's door. */
 export type Entered =
@@ -9,6 +8,11 @@ export type Entered =
   | { readonly kind: 'refused'; readonly why: string; readonly forGood: boolean }
   /** No server: what this machine keeps of the board may still be opened. */
   | { readonly kind: 'no answer' };
+
+/** What came of asking for a board, in words where it is a no. */
+export type Created =
+  | { readonly kind: 'created'; readonly link: string }
+  | { readonly kind: 'refused'; readonly why: string };
 
 const NO_ANSWER = 'The server did not answer. Nothing was lost; check the connection and try again.';
 const NOT_UNDERSTOOD = 'The server answered something this page does not understand. Reload the page.';

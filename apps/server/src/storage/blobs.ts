@@ -3,8 +3,8 @@ import { createReadStream } from 'node:fs';
 import { mkdir, open, rename, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Readable } from 'node:stream';
-import { type ImageFault, type ImageLimits, type ImageType, imageTypeOf, TYPE_BYTES } from '@loopwright/formats/image';
-import { writeImage } from './write-image.ts';
+import { type ImageLimits, type ImageType, imageTypeOf, TYPE_BYTES } from '@loopwright/formats/image';
+import { type ImagePieces, type KeptBlob, writeImage } from './write-image.ts';
 
 export interface Blob {
   readonly type: ImageType;
@@ -13,16 +13,10 @@ export interface Blob {
   read(): Readable;
 }
 
-export type KeptBlob =
-  | { readonly kind: 'kept'; readonly hash: string }
-  | { readonly kind: 'fault'; readonly fault: ImageFault }
-  /** Whoever sent it went away before the end. */
-  | { readonly kind: 'broken off' };
-
 /** Site images, each kept once under the SHA-256 of its bytes. */
 export interface Blobs {
   /** Takes an image as its bytes come. Nothing of it is kept unless all of it came and it is an image within the limits. */
-  put(pieces: Iterable<Uint8Array> | AsyncIterable<Uint8Array>, limits: ImageLimits): Promise<KeptBlob>;
+  put(pieces: ImagePieces, limits: ImageLimits): Promise<KeptBlob>;
   get(hash: string): Promise<Blob | undefined>;
 }
 

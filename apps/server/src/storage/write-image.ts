@@ -1,16 +1,23 @@
 import { createHash } from 'node:crypto';
 import { type FileHandle, open } from 'node:fs/promises';
 import { type ImageFault, type ImageLimits, imageTypeOf, readImage, TYPE_BYTES } from '@loopwright/formats/image';
-import type { KeptBlob } from './blobs.ts';
 
-type Pieces = Iterable<Uint8Array> | AsyncIterable<Uint8Array>;
+/** An image as it comes, piece by piece. */
+export type ImagePieces = Iterable<Uint8Array> | AsyncIterable<Uint8Array>;
+
+/** What came of an image that was sent. */
+export type KeptBlob =
+  | { readonly kind: 'kept'; readonly hash: string }
+  | { readonly kind: 'fault'; readonly fault: ImageFault }
+  /** Whoever sent it went away before the end. */
+  | { readonly kind: 'broken off' };
 
 /**
  * Writes an image to a new file as its bytes come, and reads its header there: never more than a piece is in memory.
  * What is no image is not read on after its first bytes, what is too large not after its limit.
  * The file is flushed when it is `kept`; else it is the caller's to remove.
  */
-export async function writeImage(path: string, pieces: Pieces, limits: ImageLimits): Promise<KeptBlob> {
+export async function writeImage(path: string, pieces: ImagePieces, limits: ImageLimits): Promise<KeptBlob> {
   const file = await open(path, 'wx+');
   try {
     const came = await take(file, pieces, limits);
@@ -26,7 +33,7 @@ export async function writeImage(path: string, pieces: Pieces, limits: ImageLimi
 
 type Came = { readonly size: number; readonly hash: string };
 
-async function take(file: FileHandle, pieces: Pieces, limits: ImageLimits): Promise<Came | KeptBlob> {
+async function take(file: FileHandle, pieces: ImagePieces, limits: ImageLimits): Promise<Came | KeptBlob> {
   const fault = (what: ImageFault): KeptBlob => ({ kind: 'fault', fault: what });
   const hash = createHash('sha256');
   let first = new Uint8Array();
@@ -46,7 +53,7 @@ async function take(file: FileHandle, pieces: Pieces, limits: ImageLimits): Prom
 }
 
 /** That somebody stops sending is nothing to report; that the disk takes no more is. */
-async function* untilBroken(pieces: Pieces): AsyncGenerator<Uint8Array | 'broken off'> {
+async function* untilBroken(pieces: ImagePieces): AsyncGenerator<Uint8Array | 'broken off'> {
   try {
     yield* pieces;
   } catch {
