@@ -1,6 +1,6 @@
 import { INKS, SANS } from '../inks.ts';
 import { type Label, placeLabels } from '../label-placement.ts';
-import { type Canvas, ink, trace } from '../pen.ts';
+import { type Canvas, ink, type Pen, trace } from '../pen.ts';
 import { toSheet } from '../site-transform.ts';
 import type { SketchView, SketchWords } from './sketch-view.ts';
 
@@ -29,15 +29,18 @@ export function paintSketch(canvas: Canvas, view: SketchView, scale: number, sta
     const [x, y] = toSheet(ring.at);
     canvas.beginPath();
     canvas.arc(x, y, ring.radius, 0, 2 * Math.PI);
+    ink(canvas, casing(weight), scale);
     ink(canvas, { colour, weight, ...dash }, scale);
     plus(canvas, x, y, scale);
     ink(canvas, { colour, weight: 1.4 }, scale);
   } else if (view.kind === 'stroke') {
     curve(canvas, line);
+    ink(canvas, casing(weight + 0.5), scale);
     ink(canvas, { colour, weight: weight + 0.5 }, scale);
   } else {
     trace(canvas, line);
     if (view.kind === 'measured area') canvas.closePath();
+    ink(canvas, casing(weight), scale);
     ink(canvas, { colour, weight, ...dash }, scale);
     ticks(canvas, line, scale);
     ink(canvas, { colour, weight: 1.4 }, scale);
@@ -45,6 +48,8 @@ export function paintSketch(canvas: Canvas, view: SketchView, scale: number, sta
   for (const words of legibleWords(view.words, scale)) write(canvas, words.text, words.at, colour, scale, ABOVE);
   if (!kept) paintInitials(canvas, view, scale);
 }
+
+const casing = (weight: number): Pen => ({ colour: INKS.casing, weight: weight + 2.6 });
 
 /** A freehand line through its points, rounded at each: by quadratic curves from middle to middle. */
 function curve(canvas: Canvas, line: readonly number[]): void {

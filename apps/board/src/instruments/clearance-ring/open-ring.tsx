@@ -1,9 +1,6 @@
 import './ring.css';
-import { LIMITS } from '@loopwright/model';
-import { Input, Label, NumberField } from 'react-aria-components';
-import { openSlot, type Slot, type Watched } from '../../live/slot.ts';
+import { openSlot, type Watched } from '../../live/slot.ts';
 import { useWatched } from '../../live/use-watched.ts';
-import { fromField, toField, unitSymbol } from '../../reading/lengths.ts';
 import type { Bench } from '../instrument.ts';
 import type { InstrumentEntry } from '../instrument-entry.ts';
 import { WipeButtons } from '../sketches/WipeButtons.tsx';
@@ -13,7 +10,7 @@ import { FIRST_RADIUS, startRing } from './start-ring.ts';
 export function openClearanceRing(): InstrumentEntry {
   const bench = openSlot<Bench | undefined>(undefined);
   const radius = openSlot(FIRST_RADIUS);
-  const options = () => <RingOptions bench={bench} radius={radius} />;
+  const options = () => <RingOptions bench={bench} />;
   return {
     instrument: {
       name: 'clearance ring',
@@ -30,28 +27,13 @@ export function openClearanceRing(): InstrumentEntry {
 
 interface RingOptionsProps {
   readonly bench: Watched<Bench | undefined>;
-  readonly radius: Slot<number>;
 }
 
-function RingOptions({ bench, radius }: RingOptionsProps) {
-  const metres = useWatched(radius);
+function RingOptions({ bench }: RingOptionsProps) {
   const held = useWatched(bench);
   if (!held) return null;
-  const { units } = held.reading();
   return (
     <>
-      <NumberField
-        className="strip__field"
-        value={toField(metres, units)}
-        minValue={toField(1, units)}
-        maxValue={toField(LIMITS.ringRadius, units)}
-        onChange={(typed) => {
-          if (!Number.isNaN(typed)) radius.set(fromField(typed, units));
-        }}
-      >
-        <Label>Radius, {unitSymbol(units)}</Label>
-        <Input className="input input--figure ring__radius" />
-      </NumberField>
       <WipeButtons bench={held} />
       <p className="small soft ring__caution">A ring shows a distance. It does not say that a place is safe.</p>
     </>

@@ -1,13 +1,14 @@
 import { LIMITS, type RingCentre, type SitePoint, type SketchShape, toMillimetre } from '@loopwright/model';
 import { ringCentre } from '../../drawing/sketches/ring-centre.ts';
 import { openSlot, type Slot } from '../../live/slot.ts';
-import { fromField, lengthWords } from '../../reading/lengths.ts';
+import { lengthWords, unitSymbol } from '../../reading/lengths.ts';
 import { namesOf, partWords } from '../../reading/names.ts';
 import { REACH } from '../../tools/hit.ts';
 import type { PointerAt } from '../../tools/tool.ts';
 import type { Bench, InstrumentPicture, Running } from '../instrument.ts';
 import { placingGesture } from '../placing-gesture.ts';
 import { addSketch, sayIfFull } from '../sketches/sketching.ts';
+import { parseTyped } from '../typed/typed-values.ts';
 import { type PartNear, partNear } from './part-near.ts';
 
 /** Metres about a green in many published guidelines for playing surfaces; a person types another. */
@@ -17,7 +18,7 @@ export const FIRST_RADIUS = 30;
 export function startRing(bench: Bench, radius: Slot<number>): Running {
   const prompt = openSlot('');
   const picture = openSlot<InstrumentPicture>({});
-  const entry = openSlot<string | undefined>('radius');
+  const entry = openSlot<string | undefined>(`Radius, ${unitSymbol(bench.reading().units)}`);
   let pointer: PointerAt | undefined;
 
   const length = (metres: number) => lengthWords(metres, bench.reading().units);
@@ -77,7 +78,8 @@ export function startRing(bench: Bench, radius: Slot<number>): Running {
       });
     },
     enter: (typed) => {
-      const metres = toMillimetre(fromField(Number(typed.replace(/\s*(m|yd)\s*$/i, '')), bench.reading().units));
+      const read = parseTyped(typed, bench.reading().units);
+      const metres = read.kind === 'length' ? toMillimetre(read.metres) : Number.NaN;
       if (!(metres >= LIMITS.leastRingRadius && metres <= LIMITS.ringRadius)) {
         return `Type a radius, up to ${length(LIMITS.ringRadius)}, e.g. 30.`;
       }

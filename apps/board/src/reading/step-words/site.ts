@@ -29,7 +29,7 @@ export function siteStepWords(edit: SiteEdit, teeSets: readonly TeeSet[]): strin
     case 'remove tee set':
       return teeSetStepWords(edit, teeSets);
     case 'add sketch':
-      return `drawing of ${SKETCHES[edit.sketch.shape.kind]}`;
+      return `drawing of ${sketchWords(edit.sketch.shape)}`;
     case 'change sketch':
       return 'change of a sketch';
     case 'wipe sketches':
@@ -102,6 +102,9 @@ const SKETCHES: Readonly<Record<SketchShape['kind'], string>> = {
   ring: 'a clearance ring',
   rod: 'a rod',
 };
+
+/** What was drawn beside the plan: 'a clearance ring'. */
+export const sketchWords = ({ kind }: SketchShape): string => SKETCHES[kind];
 
 const OUTLINES: Readonly<Record<OutlineOf['of'], string>> = {
   boundary: 'the boundary',

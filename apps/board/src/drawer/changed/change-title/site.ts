@@ -2,6 +2,7 @@ import type { OutlineOf, SiteEdit } from '@loopwright/document';
 import type { Plan } from '@loopwright/model';
 import { lengthWords } from '../../../reading/lengths.ts';
 import { quoted, shortName } from '../../../reading/short-name.ts';
+import { sketchWords } from '../../../reading/step-words/site.ts';
 import { stepWords } from '../../../reading/step-words.ts';
 import { byWords, type TitleSource } from './title-source.ts';
 
@@ -30,6 +31,16 @@ export function siteTitle(edit: SiteEdit, source: TitleSource): string {
         ? `${featureWords(one, source)} removed`
         : `${edit.features.length} features removed`;
     }
+    case 'set north':
+      return 'north was set';
+    case 'add base':
+      return `base ${quoted(edit.base.name)} placed`;
+    case 'add mark':
+      return `a ${edit.mark.kind} was marked`;
+    case 'add image':
+      return edit.image.name === undefined ? 'a picture was laid down' : `picture ${quoted(edit.image.name)} laid down`;
+    case 'add sketch':
+      return `${sketchWords(edit.sketch.shape)} was drawn`;
     case 'change tee set':
     case 'order tee set':
     case 'remove tee set':
