@@ -19,7 +19,7 @@ export const DayStartButton = memo(function DayStartButton({ since, isShown, tog
         onChange={toggle}
         aria-label={`Start of the day, ${since} (key G)`}
       >
-        As of {since}
+        Start of the day, {since}
       </ToggleButton>
     </div>
   );

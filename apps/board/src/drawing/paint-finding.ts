@@ -1,5 +1,6 @@
 import type { Severity } from '@loopwright/analysis';
 import type { SitePoint } from '@loopwright/model';
+import { discRadius } from './disc-radius.ts';
 import type { FindingView } from './finding-view.ts';
 import { INKS, severityInk } from './inks.ts';
 import { type Canvas, ink, trace, wash } from './pen.ts';
@@ -31,10 +32,7 @@ export function paintFinding(
     canvas.globalAlpha = 1;
   }
   const [x, y] = toSheet(at);
-  if (Math.abs(at.x - view.at.x) + Math.abs(at.y - view.at.y) > 1 / scale) {
-    trace(canvas, [...toSheet(view.at), x, y]);
-    ink(canvas, { colour, weight: 1 }, scale);
-  }
+  if (traceLeader(canvas, toSheet(view.at), [x, y], scale)) ink(canvas, { colour, weight: 1 }, scale);
   if (isSelected) {
     circle(canvas, x, y, RING / scale);
     ink(canvas, { colour, weight: 2 }, scale);
@@ -44,6 +42,19 @@ export function paintFinding(
   canvas.lineJoin = 'round';
   wash(canvas, colour);
   ink(canvas, { colour: INKS.sheet, weight: 1.5 }, scale);
+}
+
+/**
+ * The line from what a sign is about to the sign, where it had to stand aside. A sign stands aside of a number, a tee or
+ * a green: the line ends at its edge, not across it.
+ */
+function traceLeader(canvas: Canvas, from: readonly [number, number], to: readonly [number, number], scale: number) {
+  const [east, south] = [to[0] - from[0], to[1] - from[1]];
+  const length = Math.sqrt(east * east + south * south);
+  const edge = discRadius(scale) / scale;
+  if (length <= edge) return false;
+  trace(canvas, [from[0] + (east / length) * edge, from[1] + (south / length) * edge, ...to]);
+  return true;
 }
 
 function circle(canvas: Canvas, x: number, y: number, radius: number): void {

@@ -1,4 +1,4 @@
-import { FEATURE_KINDS, type Feature, LIMITS } from '@loopwright/model';
+import { FEATURE_KINDS, type Feature, type FeatureKind, LIMITS } from '@loopwright/model';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
 import { ALLOWS, allowMeans } from '../../../reading/allows-words.ts';
@@ -105,6 +105,8 @@ function AllowsFields({ feature, edit }: OneFeature) {
   );
 }
 
+const SEEN_FROM_AFAR: ReadonlySet<FeatureKind> = new Set(['landmark', 'trees', 'building', 'other']);
+
 /** What is kept around it, and its height where that is seen from afar. */
 function Figures({ feature, reading, edit }: OneFeature) {
   const { buffer, height } = feature;
@@ -123,18 +125,20 @@ function Figures({ feature, reading, edit }: OneFeature) {
         }
         edit={edit}
       />
-      <TypedField
-        label="Height above the ground; 0 when it is not known"
-        caption="Height, 0 unknown"
-        shown={String(toField(height ?? 0, units))}
-        unit={unitSymbol(units)}
-        answer={(typed) =>
-          lengthAnswer(typed, height ?? 0, units, { least: 0, most: LIMITS.height }, (metres) =>
-            changeOf(feature, { height: metres === 0 ? null : metres }),
-          )
-        }
-        edit={edit}
-      />
+      {(SEEN_FROM_AFAR.has(feature.kind) || height !== undefined) && (
+        <TypedField
+          label="Height above the ground; 0 when it is not known"
+          caption="Height, 0 unknown"
+          shown={String(toField(height ?? 0, units))}
+          unit={unitSymbol(units)}
+          answer={(typed) =>
+            lengthAnswer(typed, height ?? 0, units, { least: 0, most: LIMITS.height }, (metres) =>
+              changeOf(feature, { height: metres === 0 ? null : metres }),
+            )
+          }
+          edit={edit}
+        />
+      )}
     </div>
   );
 }
