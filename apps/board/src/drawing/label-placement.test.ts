@@ -1,8 +1,8 @@
-import type { SitePoint } from '@loopwright/model';
+import { type CanvasPoint, type SitePoint, seededRandom } from '@loopwright/model';
 import { expect, test } from 'vitest';
 import type { FeatureView } from './feature-view.ts';
 import type { HoleView } from './hole-view.ts';
-import { type Label, placeLabels } from './label-placement.ts';
+import { type Label, placeLabels, placesAround } from './label-placement.ts';
 import { keepSteady, layLabels } from './labels.ts';
 import { openLabels } from './open-labels.ts';
 
@@ -104,4 +104,36 @@ test('while somebody drags, names stay where they stand; at rest they make room 
   expect(during.names).toBe(before.names);
   expect(during.numbers).not.toEqual(before.numbers);
   expect(labelsOf(over, 'at rest').names).not.toEqual(before.names);
+});
+
+test('against every other box: near, far and large ones are told apart as by comparing all with all', () => {
+  const random = seededRandom(11);
+  const labels = Array.from({ length: 150 }, (_, index): Label => {
+    const at = { x: -300 + 900 * random(), y: -200 + 700 * random() };
+    const size = index % 20 === 0 ? 400 : 4 + 30 * random();
+    return {
+      id: `${index}`,
+      places: placesAround(at, 30),
+      halfWidth: size,
+      halfHeight: size / 2,
+      when: index % 3 === 0 ? 'always' : 'if there is room',
+    };
+  });
+  const boxes: { readonly at: CanvasPoint; readonly label: Label }[] = [];
+  const covers = (label: Label, at: CanvasPoint) =>
+    boxes.filter(
+      ({ at: other, label: { halfWidth, halfHeight } }) =>
+        Math.abs(other.x - at.x) < halfWidth + label.halfWidth &&
+        Math.abs(other.y - at.y) < halfHeight + label.halfHeight,
+    ).length;
+  const expected = new Map<string, CanvasPoint>();
+  for (const label of labels) {
+    const counts = label.places.map((at) => covers(label, at));
+    const least = Math.min(...counts);
+    const at = label.places[counts.indexOf(least)];
+    if (!at || (least > 0 && label.when !== 'always')) continue;
+    expected.set(label.id, at);
+    boxes.push({ at, label });
+  }
+  expect(placeLabels(labels)).toEqual(expected);
 });

@@ -30,34 +30,89 @@ function boxAt(label: Label, at: CanvasPoint): Taken {
 const overlap = (a: Taken, b: Taken): boolean =>
   a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
-function isFree(box: Taken, taken: readonly Taken[]): boolean {
-  for (const other of taken) if (overlap(other, box)) return false;
-  return true;
-}
-
 /**
  * Chooses a place for each label so that none covers one listed before it: hole numbers first, then signs, then names.
  *
- * Greedy and stable: a label moves only when something before it took its place. O(n²) boxes, a few dozen of them.
+ * Greedy and stable: a label moves only when something before it took its place. O(n × places), each against what lies
+ * near it: done in every picture of a drag.
  */
 export function placeLabels(labels: readonly Label[]): ReadonlyMap<string, CanvasPoint> {
   const placed = new Map<string, CanvasPoint>();
-  const taken: Taken[] = [];
+  const taken = openTakenGround();
   for (const label of labels) {
-    const free = label.places.find((at) => isFree(boxAt(label, at), taken));
+    const free = label.places.find((at) => taken.coveredBy(boxAt(label, at), 1) === 0);
     const at = free ?? (label.when === 'always' ? leastCovering(label, taken) : undefined);
     if (!at) continue;
     placed.set(label.id, at);
-    taken.push(boxAt(label, at));
+    taken.take(boxAt(label, at));
   }
   return placed;
 }
 
-function leastCovering(label: Label, taken: readonly Taken[]): CanvasPoint | undefined {
+/** The ground that is taken, by squares, so that a box is compared with its neighbours alone. */
+interface TakenGround {
+  take(box: Taken): void;
+  /** How many of the boxes taken this one covers; stops counting at so many. */
+  coveredBy(box: Taken, enough: number): number;
+}
+
+/** Pixels: about the size of what is placed, so that most boxes lie in four squares at most. */
+const SQUARE = 48;
+/** Squares across and down together from which on a box is large. */
+const LARGE = 12;
+
+function openTakenGround(): TakenGround {
+  const rows = new Map<number, Map<number, Taken[]>>();
+  // Seen from near by a green fills the window: it is compared with everything instead of lying in a thousand squares.
+  const large: Taken[] = [];
+  const span = (from: number, to: number): readonly [number, number] => [
+    Math.floor(from / SQUARE),
+    Math.floor(to / SQUARE),
+  ];
+  return {
+    take(box) {
+      const [[left, right], [top, bottom]] = [span(box.left, box.right), span(box.top, box.bottom)];
+      if (right - left + bottom - top > LARGE) {
+        large.push(box);
+        return;
+      }
+      for (let y = top; y <= bottom; y++) {
+        const row = rows.get(y) ?? new Map<number, Taken[]>();
+        rows.set(y, row);
+        for (let x = left; x <= right; x++) {
+          const square = row.get(x);
+          if (square) square.push(box);
+          else row.set(x, [box]);
+        }
+      }
+    },
+    coveredBy(box, enough) {
+      const [[left, right], [top, bottom]] = [span(box.left, box.right), span(box.top, box.bottom)];
+      // A neighbour in several squares counts in the first that both lie in.
+      const firstX = (other: Taken) => Math.max(left, Math.floor(other.left / SQUARE));
+      const firstY = (other: Taken) => Math.max(top, Math.floor(other.top / SQUARE));
+      let covers = large.filter((other) => overlap(other, box)).length;
+      if (covers >= enough) return covers;
+      for (let y = top; y <= bottom; y++) {
+        const row = rows.get(y);
+        if (!row) continue;
+        for (let x = left; x <= right; x++) {
+          for (const other of row.get(x) ?? []) {
+            if (!overlap(other, box) || firstX(other) !== x || firstY(other) !== y) continue;
+            covers += 1;
+            if (covers >= enough) return covers;
+          }
+        }
+      }
+      return covers;
+    },
+  };
+}
+
+function leastCovering(label: Label, taken: TakenGround): CanvasPoint | undefined {
   let best: { readonly at: CanvasPoint; readonly covers: number } | undefined;
   for (const at of label.places) {
-    const box = boxAt(label, at);
-    const covers = taken.filter((other) => overlap(other, box)).length;
+    const covers = taken.coveredBy(boxAt(label, at), best?.covers ?? Number.POSITIVE_INFINITY);
     if (!best || covers < best.covers) best = { at, covers };
   }
   return best?.at;

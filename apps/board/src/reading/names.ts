@@ -1,4 +1,4 @@
-import type { HoleId, LengthUnit, LoopId, PartId, Plan, Routing, TeeSet } from '@loopwright/model';
+import type { Feature, HoleId, LengthUnit, LoopId, PartId, Plan, Routing, TeeSet } from '@loopwright/model';
 import { holeOf, numberHoles } from '@loopwright/model';
 import { isolated } from './isolated.ts';
 import { lengthChange, lengthWords, unitSymbol } from './lengths.ts';
@@ -25,7 +25,7 @@ export const LOOP_GONE = 'a loop that is gone';
 export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names {
   const numbers = numberHoles(routing);
   // Each when it is first asked for: a drag makes names several times in a picture, of which few speak of the land.
-  const features = whenAsked(() => calledBy(plan.site.features, ({ name, kind }) => name ?? `the ${kind}`));
+  const features = whenAsked(() => new Map(plan.site.features.map((feature) => [feature.id, feature])));
   const bases = whenAsked(() => calledBy(plan.site.bases, ({ name }) => name));
   const loops = whenAsked(() => calledBy(routing.loops, ({ name }) => name));
   const teeSets = whenAsked(() => calledBy(plan.teeSets, ({ name }) => name));
@@ -34,7 +34,7 @@ export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names 
       const number = numbers.get(hole);
       return number === undefined ? spareName(routing, hole) : String(number);
     },
-    feature: (id) => features().get(id) ?? bases().get(id) ?? 'a feature that is gone',
+    feature: (id) => featureName(features().get(id)) ?? bases().get(id) ?? 'a feature that is gone',
     base: (id) => bases().get(id) ?? 'the base',
     loop: (id) => loops().get(id) ?? LOOP_GONE,
     teeSet: (id) => teeSets().get(id) ?? 'tee',
@@ -47,6 +47,8 @@ export function namesOf(plan: Plan, routing: Routing, units: LengthUnit): Names 
 function calledBy<Thing extends { readonly id: string }>(things: readonly Thing[], name: (thing: Thing) => string) {
   return new Map(things.map((thing) => [thing.id, isolated(name(thing))]));
 }
+
+const featureName = (feature: Feature | undefined) => feature && isolated(feature.name ?? `the ${feature.kind}`);
 
 function whenAsked<Value>(make: () => Value): () => Value {
   let made: { readonly value: Value } | undefined;

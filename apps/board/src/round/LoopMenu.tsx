@@ -9,7 +9,7 @@ export type LoopChoice =
   | { readonly choose: 'reverse' | 'copy' | 'remove' | 'join' | 'change' | 'add' }
   | { readonly choose: 'split'; readonly after: HoleId };
 
-interface LoopMenuProps {
+export interface LoopMenuProps {
   readonly loop: string;
   readonly name: string;
   /** After which hole it can be split. */

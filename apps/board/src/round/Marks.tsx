@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Button, DialogTrigger, Popover } from 'react-aria-components';
 import { SeverityMark } from '../style/SeverityMark.tsx';
 import { VERDICT_MARKS } from './verdict-marks.ts';
@@ -15,7 +16,7 @@ const SEVERITIES = [
 ] as const;
 
 /** What the marks on the beads mean, in words. */
-export function Marks() {
+export const Marks = memo(function Marks() {
   return (
     <DialogTrigger>
       <Button className="button button--small button--quiet round__marks" aria-label="What the marks mean">
@@ -41,4 +42,4 @@ export function Marks() {
       </Popover>
     </DialogTrigger>
   );
-}
+});

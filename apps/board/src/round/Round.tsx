@@ -2,7 +2,7 @@ import { lazy, Suspense } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { GRABBED_HINT } from './bead-words.ts';
 import { HandPreviewCard } from './HandPreview.tsx';
-import { OnString } from './OnString.tsx';
+import { onString } from './on-string.tsx';
 import { RoundHead } from './RoundHead.tsx';
 import { useRound } from './use-round.ts';
 
@@ -30,9 +30,7 @@ export function Round(props: RoundProps) {
       </p>
       <div className="round__string" ref={round.string} {...round.onString}>
         <ol className="round__beads" style={{ '--spare-holes': String(round.spare) }}>
-          {items.map((item) => (
-            <OnString key={item.key} item={item} round={round} routing={props.routing} />
-          ))}
+          {items.map((item) => onString({ item, round, routing: props.routing }))}
         </ol>
       </div>
       <div className="round__ghost" ref={round.ghost} aria-hidden="true" hidden={held?.by !== 'pointer'}>

@@ -1,3 +1,5 @@
+import { memo } from 'react';
+import { saysTheSame } from '../../reading/steady.ts';
 import { WideTable } from '../../style/WideTable.tsx';
 import type { Changed, TotalsRow } from './totals-view.ts';
 
@@ -18,13 +20,8 @@ export function TotalsTable({ rows, unit }: { readonly rows: readonly TotalsRow[
           </tr>
         </thead>
         <tbody>
-          {rows.map(({ key, name, kind, par, length, walk }) => (
-            <tr key={key} className={kind === 'round' ? 'table__total' : undefined}>
-              <th scope="row">{name}</th>
-              <ChangedCell value={par} />
-              <ChangedCell value={length} />
-              <ChangedCell value={walk} />
-            </tr>
+          {rows.map(({ key, ...row }) => (
+            <Row key={key} {...row} />
           ))}
         </tbody>
       </table>
@@ -32,6 +29,18 @@ export function TotalsTable({ rows, unit }: { readonly rows: readonly TotalsRow[
     </WideTable>
   );
 }
+
+/** One loop or round; not drawn again while a drag changes the others alone. */
+const Row = memo(function Row({ name, kind, par, length, walk }: Omit<TotalsRow, 'key'>) {
+  return (
+    <tr className={kind === 'round' ? 'table__total' : undefined}>
+      <th scope="row">{name}</th>
+      <ChangedCell value={par} />
+      <ChangedCell value={length} />
+      <ChangedCell value={walk} />
+    </tr>
+  );
+}, saysTheSame);
 
 /** Value and sign in columns of their own width, so that nothing shifts while figures run. */
 export function ChangedCell({ value }: { readonly value: Changed }) {

@@ -1,10 +1,10 @@
 import type { HoleId } from '@loopwright/model';
+import type { ReactElement } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { BaseBead } from './BaseBead.tsx';
 import { Bead } from './Bead.tsx';
 import { BeadMenu } from './BeadMenu.tsx';
 import { spareChoices, splitChoices, swapChoices } from './bead-words.ts';
-import { LoopMenu } from './LoopMenu.tsx';
 import { loopAfter } from './loop-actions.ts';
 import type { StringItem } from './string-items.ts';
 import { Thread } from './Thread.tsx';
@@ -17,21 +17,23 @@ interface OnStringProps {
   readonly routing: RoundProps['routing'];
 }
 
-/** One thing on the string: a base, a bead, a walk, the head of the tray. */
-export function OnString({ item, round, routing }: OnStringProps) {
+/**
+ * One thing on the string: a base, a bead, a walk, the head of the tray. Made by call and not as components of their
+ * own: there are some seventy, and in a drag nearly all of them stay as they are.
+ */
+export function onString({ item, round, routing }: OnStringProps): ReactElement {
   switch (item.kind) {
     case 'tray':
-      return <TrayHead empty={item.empty} />;
+      return <TrayHead key={item.key} empty={item.empty} />;
     case 'base':
-      return <LoopHead item={item} round={round} routing={routing} />;
+      return loopHead({ item, round, routing });
     case 'thread': {
       const selected = item.thread !== undefined && item.thread.key === round.selection.walk;
-      return (
-        <Thread thread={item.thread} selected={selected} onChoose={round.onChooseWalk} onKey={round.onThreadKey} />
-      );
+      const hands = { onChoose: round.onChooseWalk, onKey: round.onThreadKey };
+      return <Thread key={item.key} thread={item.thread} selected={selected} {...hands} />;
     }
     case 'bead':
-      return <HoleBead item={item} round={round} routing={routing} />;
+      return holeBead({ item, round, routing });
   }
 }
 
@@ -39,28 +41,36 @@ interface LoopHeadProps extends OnStringProps {
   readonly item: Extract<StringItem, { readonly kind: 'base' }>;
 }
 
-function LoopHead({ item, round, routing }: LoopHeadProps) {
-  const { beads, threads: _, ...loop } = item.loop;
+function loopHead({ item, round, routing }: LoopHeadProps): ReactElement {
+  const { beads, threads: _, holes, length, walks, ...loop } = item.loop;
   const splits = splitChoices(
     beads.map(({ hole }) => hole),
     round.names,
   );
   const next = loopAfter(routing, loop.loop)?.name ?? '';
-  const menu = !routing.locked && (
-    <LoopMenu loop={loop.loop} name={loop.name} splits={splits} next={next} onChoose={round.onLoopChoice} />
+  // Told where the loop is folded; else they would draw its head anew in each picture of a drag.
+  const totals = item.open ? undefined : `${holes}, ${length} ${round.unit}; walks ${walks}`;
+  return (
+    <BaseBead
+      key={item.key}
+      {...loop}
+      open={item.open}
+      onToggle={round.onToggle}
+      {...(totals === undefined ? {} : { totals })}
+      {...(routing.locked ? {} : { splits, next, onChoose: round.onLoopChoice })}
+    />
   );
-  return <BaseBead {...loop} unit={round.unit} open={item.open} onToggle={round.onToggle} menu={menu} />;
 }
 
 interface HoleBeadProps extends OnStringProps {
   readonly item: Extract<StringItem, { readonly kind: 'bead' }>;
 }
 
-function HoleBead({ item, round, routing }: HoleBeadProps) {
+function holeBead({ item, round, routing }: HoleBeadProps): ReactElement {
   const { held, selection, chosen, names } = round;
   const { hole, number } = item.bead;
   const state = held?.holes.includes(hole) ? 'held' : chosen.includes(hole) ? 'selected' : 'resting';
-  const next = nextInLoop(routing, hole);
+  const next = state === 'selected' ? nextInLoop(routing, hole) : undefined;
   const menu = state === 'selected' && selection.hole === hole && !routing.locked && (
     <BeadMenu
       hole={hole}
@@ -76,6 +86,7 @@ function HoleBead({ item, round, routing }: HoleBeadProps) {
   const foot = item.fromFoot === undefined ? {} : { fromFoot: item.fromFoot };
   return (
     <Bead
+      key={item.key}
       bead={item.bead}
       loop={item.loop}
       state={state}
