@@ -1,5 +1,5 @@
 import type { HoleId, PartId } from '@loopwright/model';
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { DayStartButton } from '../day-start/DayStartButton.tsx';
 import { useDayStart } from '../day-start/use-day-start.ts';
 import { Drawer } from '../drawer/Drawer.tsx';
@@ -8,7 +8,6 @@ import type { BlobAddress } from '../drawing/images/ImagesLayer.tsx';
 import { openViewpoint } from '../drawing/viewpoint.ts';
 import { FeaturesFileSlot } from '../features-file/FeaturesFileSlot.tsx';
 import { GroundLine } from '../ground-line/GroundLine.tsx';
-import { KeysSheet } from '../head/KeysSheet.tsx';
 import { HoleHandsSlot } from '../hole-menu/HoleHandsSlot.tsx';
 import { useHoleHands } from '../hole-menu/use-hole-hands.ts';
 import { ImportSlot } from '../images/ImportSlot.tsx';
@@ -25,7 +24,7 @@ import { Round } from '../round/Round.tsx';
 import type { HeldParts } from '../tools/tool.ts';
 import type { PointerHandParts } from '../tools/use-pointer-hand.ts';
 import { BoardHead } from './BoardHead.tsx';
-import { EmptyPlan } from './EmptyPlan.tsx';
+import { EmptyPlan, hasHoles } from './EmptyPlan.tsx';
 import { FindingsHeard } from './FindingsHeard.tsx';
 import { openMenuByKey } from './key-actions.ts';
 import { NoticeLine } from './NoticeLine.tsx';
@@ -47,6 +46,8 @@ interface BoardScreenProps {
   /** A file of what lies on the land, on its way to this board. */
   readonly featuresFile: Slot<File | undefined>;
 }
+
+const KeysSheet = lazy(() => import('../head/KeysSheet.tsx').then((sheet) => ({ default: sheet.KeysSheet })));
 
 /** The board: head, round, drawing, ground line and drawer, joined by what the session says. */
 export function BoardScreen(props: BoardScreenProps) {
@@ -140,7 +141,9 @@ export function BoardScreen(props: BoardScreenProps) {
         {table && <table.Tray hand={table.hand} size={viewpoint.size} isBare={frame.routing.holes.length === 0} />}
         {!isHolding && <EmptyPlan frame={frame} take={take} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
-        <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
+        {(isHolding || hasHoles(frame.routing)) && (
+          <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
+        )}
         {imports && <ImportSlot imports={imports} />}
         <DayStartButton since={day.since} isShown={day.isShown} toggle={day.toggle} legend={day.legend} />
         <NoticeLine session={session} frame={frame} units={reading.units} />
@@ -157,7 +160,11 @@ export function BoardScreen(props: BoardScreenProps) {
         {...(imports ? { imports } : {})}
       />
       <FeaturesFileSlot file={featuresFile} session={session} goTo={goTo} />
-      {keysOpen && <KeysSheet open onClose={() => setKeysOpen(false)} />}
+      {keysOpen && (
+        <Suspense fallback={null}>
+          <KeysSheet onClose={() => setKeysOpen(false)} />
+        </Suspense>
+      )}
       {pin && <PinSheet question={pin} frame={frame} edit={session.edit} onClose={() => setPin(undefined)} />}
     </main>
   );

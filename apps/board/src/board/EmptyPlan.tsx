@@ -1,3 +1,4 @@
+import type { Routing } from '@loopwright/model';
 import { Button } from 'react-aria-components';
 import { unscaled } from '../images/unscaled.ts';
 import type { InstrumentName } from '../instruments/instrument-name.ts';
@@ -12,7 +13,7 @@ interface EmptyPlanProps {
 
 /** What to do next on a board without holes; each step goes when it is done, all with the first hole. */
 export function EmptyPlan({ frame: { plan, routing }, take, onKeys }: EmptyPlanProps) {
-  if (routing.holes.some(({ seat }) => seat.in !== 'removed')) return null;
+  if (hasHoles(routing)) return null;
   const { images, boundary } = plan.site;
   const isUnscaled = unscaled(images).length > 0;
   return (
@@ -48,6 +49,9 @@ export function EmptyPlan({ frame: { plan, routing }, take, onKeys }: EmptyPlanP
     </section>
   );
 }
+
+/** Whether anything is laid out, or lies spare. */
+export const hasHoles = ({ holes }: Routing): boolean => holes.some(({ seat }) => seat.in !== 'removed');
 
 function titleOf(hasImage: boolean, isUnscaled: boolean): string {
   if (!hasImage) return 'Bare land';
