@@ -57,7 +57,7 @@ test('the hole itself, or one that cannot be it, is no answer: the question stay
 test('while several are picked out each press adds or takes one, and bare paper lets nothing go', () => {
   const { hands, selection } = openHands();
   hands.select({ hole: 'h1' });
-  hands.act({ do: 'select several', hole: 'h1' });
+  hands.act({ do: 'choose several', hole: 'h1' });
   hands.select({ hole: 'h2' });
   hands.select({});
   expect(selection.get()).toEqual({ hole: 'h2', also: ['h1'] });

@@ -87,7 +87,7 @@ export function openHoleHands({ session, take }: HoleHandsParts): HoleHands {
     act: (act) => {
       menu.set(undefined);
       const now = routing();
-      if (act.do === 'select several') asking.set({ kind: 'several' });
+      if (act.do === 'choose several') asking.set({ kind: 'several' });
       else if (now?.locked) session.sayLocked();
       else if (act.do === 'ask') asking.set({ kind: 'which hole', question: act.question });
       else if (act.do === 'lengthen') asking.set({ kind: 'length', hole: act.hole });

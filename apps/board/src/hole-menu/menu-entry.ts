@@ -25,7 +25,7 @@ export type HoleAct =
   | { readonly do: 'ask'; readonly question: HoleQuestion }
   | { readonly do: 'lengthen'; readonly hole: HoleId }
   | { readonly do: 'take'; readonly instrument: InstrumentName }
-  | { readonly do: 'select several'; readonly hole: HoleId };
+  | { readonly do: 'choose several'; readonly hole: HoleId };
 
 export type MenuEntry =
   | { readonly title: string; readonly act: HoleAct }

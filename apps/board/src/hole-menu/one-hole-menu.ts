@@ -166,7 +166,7 @@ function wholeEntries({ routing, freshId }: MenuSource, hole: Hole): readonly Me
   const copy = { ...of, edit: 'copy hole' as const, as: freshId('h'), by: COPY_BY };
   return [
     { title: 'Copy to the spare tray', act: { do: 'edit', edit: copy, select: { hole: copy.as } } },
-    { title: 'Select several …', act: { do: 'select several', hole: hole.id } },
+    { title: 'Choose several …', act: { do: 'choose several', hole: hole.id } },
     { title: 'Remove from the plan', act: { do: 'edit', edit: { ...of, edit: 'remove hole' }, select: {} } },
   ];
 }

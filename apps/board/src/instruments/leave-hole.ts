@@ -33,7 +33,7 @@ export function leaveHole(bench: Bench, line: readonly SitePoint[]): Left {
 }
 
 const REFUSED = {
-  gone: 'Its place in the round was taken away: try once more.',
+  gone: 'Its place in the round was removed: try once more.',
   nothing: 'The plan took no further hole: a routing holds two hundred, removed ones counted. Nothing is lost.',
 } as const;
 

@@ -26,7 +26,7 @@ export function HolePanel(props: DrawerProps) {
       {chosen.length === 0 && (
         <p className="empty">
           Choose one on the drawing, in the round, or with the keys [ and ]. Shift adds another one; a frame drawn with
-          Shift picks out all holes in it.
+          Shift chooses all holes in it.
         </p>
       )}
       {routing.locked && chosen.length > 0 && (

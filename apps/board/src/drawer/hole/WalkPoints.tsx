@@ -6,7 +6,7 @@ import { TypedField } from '../typed/TypedField.tsx';
 import { coordinateAnswer, type TypedAnswer } from '../typed/typed-answer.ts';
 import type { SectionProps } from './hole-sheet.ts';
 
-/** The points the walk to the next tee goes by. */
+/** The waypoints the walk to the next tee goes by. */
 export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<DrawerProps, 'take'>) {
   const { waypoints } = hole;
   const ledBy = (points: readonly SitePoint[]): NamedEdit => ({
@@ -31,7 +31,7 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
               <Coordinate
                 axis="x"
                 at={at}
-                name={`point ${index + 1}`}
+                name={`waypoint ${index + 1}`}
                 locked={routing.locked}
                 edit={edit}
                 moved={(typed) => moved(index, 'x', typed)}
@@ -39,7 +39,7 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
               <Coordinate
                 axis="y"
                 at={at}
-                name={`point ${index + 1}`}
+                name={`waypoint ${index + 1}`}
                 locked={routing.locked}
                 edit={edit}
                 moved={(typed) => moved(index, 'y', typed)}
@@ -47,7 +47,7 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
               <Button
                 className="button button--small"
                 isDisabled={routing.locked}
-                aria-label={`Take point ${index + 1} of the walk out`}
+                aria-label={`Take waypoint ${index + 1} out`}
                 onPress={() => edit(ledBy(waypoints.toSpliced(index, 1)))}
               >
                 Take out
@@ -58,7 +58,7 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
       )}
       <div className="row">
         <Button className="button button--small" isDisabled={routing.locked} onPress={() => take('waypoints')}>
-          Lead it by points
+          Lead it by waypoints
         </Button>
         {waypoints.length > 0 && (
           <Button className="button button--small" isDisabled={routing.locked} onPress={() => edit(ledBy([]))}>
@@ -83,7 +83,7 @@ function Coordinate({ axis, at, name, locked, edit, moved }: CoordinateProps) {
   const way = axis === 'x' ? 'east' : 'north';
   return (
     <TypedField
-      label={`${name} of the walk, metres ${way}`}
+      label={`${name}, metres ${way}`}
       shown={at[axis].toFixed(1)}
       unit={`m ${way}`}
       disabled={locked}

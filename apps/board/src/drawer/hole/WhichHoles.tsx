@@ -2,14 +2,14 @@ import type { DrawerProps } from '../../board/parts.ts';
 import { holeWords, namesOf } from '../../reading/names.ts';
 import { choosing, chosenHoles, holesInOrder, withOrWithout } from '../../tools/chosen-holes.ts';
 
-/** Every hole of the plan with a tick where it is picked out: several can be, without a pointer. */
+/** Every hole of the plan with a tick where it is chosen: several can be, without a pointer. */
 export function WhichHoles({ plan, routing, reading, selection, select }: DrawerProps) {
   const names = namesOf(plan, routing, reading.units);
   const chosen = chosenHoles(routing, selection);
   const all = holesInOrder(routing);
   return (
     <fieldset className="which-holes">
-      <legend className="field__label">picked out</legend>
+      <legend className="field__label">chosen</legend>
       <label className="which-holes__hole">
         <input
           type="checkbox"

@@ -16,7 +16,8 @@ export function PointsPanel(props: DrawerProps) {
   if (holes.length === 0) {
     return (
       <p className="empty">
-        <strong>No holes on this routing.</strong> Drop a course file on the board to make a new board from it.
+        <strong>No holes yet on {props.routing.name}.</strong> Press D to draw the first one: its tee, its turns, its
+        green.
       </p>
     );
   }

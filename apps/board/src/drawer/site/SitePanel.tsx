@@ -38,7 +38,7 @@ export function SitePanel(props: DrawerProps) {
       <SiteFold title="Features" opensFor="feature" starts="closed" count={String(features.length)} {...fold}>
         <FeaturesSection {...props} />
       </SiteFold>
-      <SiteFold title="Sites found" opensFor="mark" starts="closed" count={String(marks.length)} {...fold}>
+      <SiteFold title="Site marks" opensFor="mark" starts="closed" count={String(marks.length)} {...fold}>
         <MarksSection {...props} />
       </SiteFold>
       <SketchesSection {...props} />

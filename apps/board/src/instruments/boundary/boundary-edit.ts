@@ -19,7 +19,7 @@ export function boundaryRefusal(
   if (!now || part === 'anew') return undefined;
   const rings = part === 'inner' ? now.inner : now.outlines;
   if (rings.length >= LIMITS.boundaryOutlines) {
-    return `A boundary has ${LIMITS.boundaryOutlines} such outlines at most: take one away first.`;
+    return `A boundary has ${LIMITS.boundaryOutlines} such outlines at most: remove one first.`;
   }
   const isInside = (point: SitePoint) => now.outlines.some((ring) => ringContains(ring, point));
   if (part === 'inner' && !points.every(isInside)) {

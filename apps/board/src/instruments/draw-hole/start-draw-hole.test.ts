@@ -152,7 +152,7 @@ test('the loop that was taken away meanwhile leaves what is drawn as it is', () 
   running.press(mouseAt(0, 0), undefined);
   running.press(mouseAt(0, 200), undefined);
   running.finish?.();
-  expect(fake.said.at(-1)).toContain('taken away');
+  expect(fake.said.at(-1)).toContain('removed meanwhile');
   expect(holeOf(fake.shown()).tee).toEqual({ x: 0, y: 0 });
 });
 

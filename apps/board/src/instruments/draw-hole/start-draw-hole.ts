@@ -9,7 +9,7 @@ import { type HoleInHand, LOCKED, openHoleInHand } from './hole-in-hand.ts';
 import { placeChoices } from './seat-for.ts';
 
 const NO_ROOM = 'The plan took no further hole: a routing holds two hundred, removed ones counted. Nothing is lost.';
-const TAKEN = 'Its place in the round was taken away meanwhile: press once more, and it takes the next.';
+const TAKEN = 'Its place in the round was removed meanwhile: press once more, and it takes the next.';
 
 /** A hole in the making: point by point from either end, on the plan for all to see, written when it is whole. */
 export function startDrawHole(bench: Bench, options: DrawHoleOptions): Running {

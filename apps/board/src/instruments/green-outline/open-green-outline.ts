@@ -1,6 +1,7 @@
 import type { NamedEdit } from '@loopwright/document';
 import { ringContains } from '@loopwright/geometry';
 import { type Green, type Hole, holeOf, LIMITS, type SitePoint } from '@loopwright/model';
+import { lengthWords } from '../../reading/lengths.ts';
 import { namesOf } from '../../reading/names.ts';
 import { chosenHoles } from '../../tools/chosen-holes.ts';
 import { outlined, shapeOf } from '../../tools/green-shapes.ts';
@@ -60,12 +61,25 @@ function greenChosen(bench: Bench) {
     }),
     refusal: (points: readonly SitePoint[]) => {
       const now = bench.routing();
-      return now.locked ? LOCKED : refusalOf(holeOf(now, hole.id), green, points, number);
+      if (now.locked) return LOCKED;
+      const furthest = lengthWords(LIMITS.greenSize / 2, bench.reading().units);
+      return refusalOf(holeOf(now, hole.id), green, points, { number, furthest });
     },
   };
 }
 
-function refusalOf(hole: Hole | undefined, { centre }: Green, points: readonly SitePoint[], number: string) {
+interface GreenWords {
+  readonly number: string;
+  /** How far from its middle a green may reach. */
+  readonly furthest: string;
+}
+
+function refusalOf(
+  hole: Hole | undefined,
+  { centre }: Green,
+  points: readonly SitePoint[],
+  { number, furthest }: GreenWords,
+) {
   if (!hole || hole.seat.in === 'removed') return 'That hole was removed meanwhile: nothing was drawn.';
   if (hole.pinned.includes('green')) return `Green ${number} is pinned: take the pin out first.`;
   if (!ringContains(points, centre)) {
@@ -74,5 +88,5 @@ function refusalOf(hole: Hole | undefined, { centre }: Green, points: readonly S
   const far = points.some(
     (at) => Math.max(Math.abs(at.x - centre.x), Math.abs(at.y - centre.y)) > LIMITS.greenSize / 2,
   );
-  return far ? `No green reaches ${LIMITS.greenSize / 2} m from its middle.` : undefined;
+  return far ? `No green reaches ${furthest} from its middle.` : undefined;
 }

@@ -44,7 +44,7 @@ export function startMeasure(kind: MeasureKind, bench: Bench): Running {
       const [before, from] = [placed().at(-2), placed().at(-1)];
       if (read.kind === 'wrong') return read.why;
       if (read.kind === 'place') return void lay([...placed(), read.at]);
-      if (!from) return 'Place the first point first: a length needs somewhere to start.';
+      if (!from) return 'Place the first point: a length needs somewhere to start.';
       const left = read.of === 'whole' ? read.metres - polylineLength(placed()) : read.metres;
       if (left <= 0) return 'It is as long already.';
       const towards = read.bearing === undefined ? directionOf(from, measuring.pointer(), before) : wayOf(read.bearing);

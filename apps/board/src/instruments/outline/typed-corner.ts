@@ -24,7 +24,7 @@ export function typedCorner(
   if (read.kind === 'wrong') return read;
   if (read.kind === 'place') return { kind: 'corner', at: read.at };
   const [before, from] = [placed.at(-2), placed.at(-1)];
-  if (!from) return wrong('Place the first point first: a length needs somewhere to start.');
+  if (!from) return wrong('Place the first point: a length needs somewhere to start.');
   const metres = read.of === 'whole' ? read.metres - polylineLength(placed) : read.metres;
   if (metres <= 0) return wrong('It is as long already.');
   const towards =

@@ -34,7 +34,7 @@ export function RodShelf({ legs, units, onLegs }: RodShelfProps) {
                 </Button>
                 <Button
                   className="button button--small button--quiet"
-                  aria-label={`Throw away the rod ${rod.name}`}
+                  aria-label={`Remove the rod ${rod.name}`}
                   onPress={() =>
                     keep(
                       rods.filter((each) => each !== rod),

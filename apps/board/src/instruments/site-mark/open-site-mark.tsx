@@ -46,7 +46,7 @@ function MarkOptions({ choice, onChoice }: MarkOptionsProps) {
   return (
     <>
       <Choices
-        label="What is found"
+        label="What was found"
         choices={KINDS}
         chosen={kind}
         onChoose={(next) => {
@@ -54,7 +54,7 @@ function MarkOptions({ choice, onChoice }: MarkOptionsProps) {
           onChoice();
         }}
       />
-      <Choices label="As it lies" choices={VERDICTS} chosen={verdict} onChoose={choice.verdict.set} />
+      <Choices label="Verdict" choices={VERDICTS} chosen={verdict} onChoose={choice.verdict.set} />
     </>
   );
 }

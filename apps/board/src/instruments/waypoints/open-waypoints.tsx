@@ -12,7 +12,7 @@ export function openWaypoints(): InstrumentEntry {
     instrument: {
       name: 'waypoints',
       title: 'Waypoints',
-      does: 'Leads a walk from a green to the next tee by points on the way.',
+      does: 'Leads a walk from a green to the next tee by waypoints.',
       start: (bench) => startWaypoints(bench, use),
     },
     Options: options,
@@ -21,7 +21,7 @@ export function openWaypoints(): InstrumentEntry {
 
 const USES = [
   { key: 'lead', words: 'Lead' },
-  { key: 'take away', words: 'Take away' },
+  { key: 'take out', words: 'Take out' },
 ] as const;
 
 function WaypointOptions({ use }: { readonly use: Slot<WaypointUse> }) {

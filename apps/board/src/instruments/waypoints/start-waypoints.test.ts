@@ -62,8 +62,8 @@ test('a place may be typed; a length is none', () => {
   expect(written).toEqual([led(at(50, 50))]);
 });
 
-test('a waypoint is taken away by a press on it', () => {
-  const { running, written, said } = openInHand(routingWith(at(20, 20), at(50, 30)), 'take away');
+test('a waypoint is taken out by a press on it', () => {
+  const { running, written, said } = openInHand(routingWith(at(20, 20), at(50, 30)), 'take out');
   running.press(mouseAt(52, 31), undefined);
   running.press(mouseAt(300, 300), undefined);
   expect(written).toEqual([led(at(20, 20))]);

@@ -9,11 +9,11 @@ import type { Bench, InstrumentPicture, Running } from '../instrument.ts';
 import { parseTyped } from '../typed/typed-values.ts';
 import { ledThrough, lineOf, type ShownWaypoint, type WalkToLead, walkNear, waypointNear } from './walk-line.ts';
 
-export type WaypointUse = 'lead' | 'take away';
+export type WaypointUse = 'lead' | 'take out';
 
 const PROMPTS: Readonly<Record<WaypointUse, string>> = {
   lead: 'Press where the nearest walk should pass. A waypoint that is there is moved with the bare hand.',
-  'take away': 'Press a waypoint to take it away.',
+  'take out': 'Press on a waypoint to take it out.',
 };
 const LOCKED = 'This routing is locked: copy it to lead its walks.';
 
@@ -66,7 +66,7 @@ export function startWaypoints(bench: Bench, use: Watched<WaypointUse>): Running
     if (!found) return bench.say('There is no waypoint here.');
     const waypoints = found.waypoints.filter((_, index) => index !== found.index);
     bench.edit({ edit: 'set waypoints', routing: bench.routing().id, hole: found.hole, waypoints });
-    bench.say(`A waypoint of the ${words(found.hole)} is taken away.`);
+    bench.say(`A waypoint of the ${words(found.hole)} is taken out.`);
     clear();
   };
   const stopFollowing = use.onChange(clear);
@@ -77,7 +77,7 @@ export function startWaypoints(bench: Bench, use: Watched<WaypointUse>): Running
     picture,
     entry,
     hover: (at) => {
-      if (use.get() === 'take away') {
+      if (use.get() === 'take out') {
         const found = nearest(at);
         const place = found?.waypoints[found.index];
         return picture.set(
@@ -89,7 +89,7 @@ export function startWaypoints(bench: Bench, use: Watched<WaypointUse>): Running
       if (walk) showLed(walk, place);
     },
     press: (at) => {
-      if (use.get() === 'take away') takeAway(at);
+      if (use.get() === 'take out') takeAway(at);
       else {
         const why = lead(bench.snap(at.site, { for: 'anything' }).at);
         if (why) bench.say(why);

@@ -45,7 +45,7 @@ export function holeTitle(edit: HoleEdit, source: TitleSource): string {
     case 'name hole':
       return edit.name.trim() === '' ? `${was} has no name now` : `${was} named ${quoted(edit.name.trim())}`;
     case 'note hole':
-      return edit.note.trim() === '' ? `note on ${is} taken away` : `note on ${is}`;
+      return edit.note.trim() === '' ? `note on ${is} removed` : `note on ${is}`;
     default:
       return partTitle(edit, was, source);
   }

@@ -12,7 +12,7 @@ export function siteTitle(edit: SiteEdit, source: TitleSource): string {
     case 'name site':
       return `the site is called ${quoted(edit.name)}`;
     case 'draw boundary':
-      return edit.boundary ? 'the boundary was drawn' : 'the boundary was taken away';
+      return edit.boundary ? 'the boundary was drawn' : 'the boundary was removed';
     case 'move vertex':
     case 'add vertex':
     case 'remove vertex':

@@ -105,7 +105,7 @@ function RemoveButton({ row: { id, name }, edit }: Pick<ImageRowProps, 'row' | '
       {asking && (
         <SureSheet
           title={`Remove ${name}?`}
-          words="It is taken away for everybody on this board. What was drawn over it stays; undo brings it back."
+          words="It goes off the board for everybody. What was drawn over it stays; undo brings it back."
           does="Remove it"
           onSure={() => edit({ edit: 'remove image', image: id })}
           onClose={() => setAsking(false)}

@@ -28,8 +28,8 @@ export function MarksSection(props: DrawerProps) {
     <>
       {marks.length === 0 ? (
         <p className="empty">
-          <strong>No site marked yet.</strong> Walk the land first: mark green sites, tee sites and landing ground as
-          you find them, with a verdict. A hole drawn near one takes it up.
+          <strong>No site mark yet.</strong> Walk the land first: mark green sites, tee sites and landing ground as you
+          find them, with a verdict. A hole drawn near one takes it up.
         </p>
       ) : (
         <FilterField plan={plan} filter={filter} unused={unused} onFilter={setFilter} />
