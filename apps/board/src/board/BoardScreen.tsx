@@ -24,7 +24,7 @@ import { Round } from '../round/Round.tsx';
 import type { HeldParts } from '../tools/tool.ts';
 import type { PointerHandParts } from '../tools/use-pointer-hand.ts';
 import { BoardHead } from './BoardHead.tsx';
-import { EmptyPlan, hasHoles } from './EmptyPlan.tsx';
+import { EmptyPlan } from './EmptyPlan.tsx';
 import { FindingsHeard } from './FindingsHeard.tsx';
 import { openMenuByKey } from './key-actions.ts';
 import { NoticeLine } from './NoticeLine.tsx';
@@ -141,9 +141,7 @@ export function BoardScreen(props: BoardScreenProps) {
         {table && <table.Tray hand={table.hand} size={viewpoint.size} isBare={frame.routing.holes.length === 0} />}
         {!isHolding && <EmptyPlan frame={frame} take={take} onKeys={openKeys} />}
         <HoleHandsSlot {...parts} hands={holes} edit={session.edit} />
-        {(isHolding || hasHoles(frame.routing)) && (
-          <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
-        )}
+        <ScaleNote images={frame.plan.site.images} onScale={() => take('scale image')} />
         {imports && <ImportSlot imports={imports} />}
         <DayStartButton since={day.since} isShown={day.isShown} toggle={day.toggle} legend={day.legend} />
         <NoticeLine session={session} frame={frame} units={reading.units} />

@@ -1,4 +1,3 @@
-import type { Routing } from '@loopwright/model';
 import { Button } from 'react-aria-components';
 import { unscaled } from '../images/unscaled.ts';
 import type { InstrumentName } from '../instruments/instrument-name.ts';
@@ -13,7 +12,7 @@ interface EmptyPlanProps {
 
 /** What to do next on a board without holes; each step goes when it is done, all with the first hole. */
 export function EmptyPlan({ frame: { plan, routing }, take, onKeys }: EmptyPlanProps) {
-  if (hasHoles(routing)) return null;
+  if (routing.holes.some(({ seat }) => seat.in !== 'removed')) return null;
   const { images, boundary } = plan.site;
   const isUnscaled = unscaled(images).length > 0;
   return (
@@ -21,12 +20,7 @@ export function EmptyPlan({ frame: { plan, routing }, take, onKeys }: EmptyPlanP
       <h2>{titleOf(images.length > 0, isUnscaled)}</h2>
       <ol>
         {images.length === 0 && <li>Drop a plan or an aerial of the site on this page: PNG, JPEG or WebP.</li>}
-        {isUnscaled && (
-          <li>
-            Give the picture its scale, by two points a known distance apart.
-            <StepButton onPress={() => take('scale image')}>Give a known distance</StepButton>
-          </li>
-        )}
+        {isUnscaled && <li>Give the picture its scale, by two points a known distance apart; then north.</li>}
         {!boundary && (
           <li>
             Draw the boundary; then water, roads and what else lies on the land.
@@ -49,9 +43,6 @@ export function EmptyPlan({ frame: { plan, routing }, take, onKeys }: EmptyPlanP
     </section>
   );
 }
-
-/** Whether anything is laid out, or lies spare. */
-export const hasHoles = ({ holes }: Routing): boolean => holes.some(({ seat }) => seat.in !== 'removed');
 
 function titleOf(hasImage: boolean, isUnscaled: boolean): string {
   if (!hasImage) return 'Bare land';
