@@ -176,7 +176,7 @@ function Parts() {
       </main>
       <GroundLine />
       <Drawer {...all} />
-      <KeysSheet open={keys} onClose={() => setKeys(false)} />
+      {keys && <KeysSheet onClose={() => setKeys(false)} />}
     </div>
   );
 }

@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
+import { readKept } from '../live/kept.ts';
 import { isEverywhere, type KeyMeaning, meaningOf } from '../tools/keys.ts';
+import { isHeard, parseSingleKeys } from '../tools/single-keys.ts';
 import { actOnKey, type KeyHand } from './key-actions.ts';
 import { openNudges } from './nudges.ts';
 
@@ -11,7 +13,8 @@ export function useBoardKeys(hand: KeyHand): boolean {
   useEffect(() => {
     const nudges = openNudges(() => newest.current);
     const down = (event: KeyboardEvent) => {
-      if (event.defaultPrevented) return;
+      const heard = isHeard(event, parseSingleKeys(readKept('single keys')), isOnPlan(event.target));
+      if (event.defaultPrevented || !heard) return;
       const { instruments } = newest.current;
       if (isOnDrawing(event.target) && instruments?.down(event)) {
         // A typed value is typed into its field, which has the keyboard by now.

@@ -45,9 +45,9 @@ export function openKeyWork(hand: InstrumentHand, parts: KeyWorkParts): KeyWork 
   const cross = openCross(hand, parts);
   const whileHeld = ({ key, shiftKey, altKey }: PressedKey): boolean => {
     const running = hand.held.get()?.running;
-    if (!running) return false;
+    // Alt and an arrow go back and on in the browser.
+    if (!running || altKey) return false;
     if (key in ARROWS) {
-      hand.free.set(altKey);
       cross.move(key, shiftKey);
       return true;
     }
@@ -67,7 +67,7 @@ export function openKeyWork(hand: InstrumentHand, parts: KeyWorkParts): KeyWork 
   return {
     down: (pressed) => {
       const key = pressed.key.toLowerCase();
-      if (pressed.ctrlKey || pressed.metaKey) return key === 'z' && !pressed.shiftKey && hand.back();
+      if (pressed.ctrlKey || pressed.metaKey) return key === 'z' && !pressed.shiftKey && !pressed.altKey && hand.back();
       if (pressed.key === 'Alt') {
         hand.free.set(true);
         return hand.held.get() !== undefined;

@@ -1,5 +1,13 @@
 /** What this page keeps on this machine between visits; never a secret. */
-export type KeptName = 'name' | 'units' | 'tee set' | 'rods' | 'drawer' | 'folded loops' | 'instrument names';
+export type KeptName =
+  | 'name'
+  | 'units'
+  | 'tee set'
+  | 'rods'
+  | 'drawer'
+  | 'folded loops'
+  | 'instrument names'
+  | 'single keys';
 
 /** `undefined` where nothing was kept, or the browser keeps nothing. */
 export function readKept(name: KeptName): string | undefined {

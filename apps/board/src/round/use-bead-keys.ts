@@ -1,6 +1,7 @@
 import type { HoleId, Routing } from '@loopwright/model';
 import { type KeyboardEvent, type RefObject, useLayoutEffect } from 'react';
 import type { Names } from '../reading/names.ts';
+import { BEAD_KEYS, HELD_BEAD_KEYS, WALK_KEYS } from './bead-keys.ts';
 import { placeBeside } from './bead-moves.ts';
 import { droppedWords, grabbedWords, leftWords, movedWords } from './bead-words.ts';
 import type { BeadHand } from './use-bead-hand.ts';
@@ -49,20 +50,22 @@ export function useBeadKeys(keys: BeadKeys) {
   };
 
   const whileHeld = (event: KeyboardEvent) => {
-    if (event.key === 'ArrowDown') move(1);
-    else if (event.key === 'ArrowUp') move(-1);
-    else if (event.key === 'Enter' || event.key === ' ') putDown();
-    else if (event.key === 'Escape' || event.key === 'Tab') return leave();
+    const meaning = HELD_BEAD_KEYS[event.key];
+    if (meaning === 'after') move(1);
+    else if (meaning === 'before') move(-1);
+    else if (meaning === 'put down') putDown();
+    else if (meaning === 'leave') return leave();
     else return;
     event.preventDefault();
   };
   const whileResting = (event: KeyboardEvent, hole: HoleId) => {
     const how = event.shiftKey ? 'further' : 'alone';
-    if (event.key === 'Enter' || event.key === ' ') pickUp(hole);
-    else if (event.key === 'ArrowDown') focusBeside(keys, hole, 1, how);
-    else if (event.key === 'ArrowUp') focusBeside(keys, hole, -1, how);
-    else if (event.key === 'ArrowRight') threadUnder(keys.string.current, hole)?.focus();
-    else if (event.key === 'Delete') keys.onTakeOut(hole);
+    const meaning = BEAD_KEYS[event.key];
+    if (meaning === 'pick up') pickUp(hole);
+    else if (meaning === 'after') focusBeside(keys, hole, 1, how);
+    else if (meaning === 'before') focusBeside(keys, hole, -1, how);
+    else if (meaning === 'walk') threadUnder(keys.string.current, hole)?.focus();
+    else if (meaning === 'take out') keys.onTakeOut(hole);
     else return;
     event.preventDefault();
   };
@@ -76,9 +79,10 @@ function onThreadKey(event: KeyboardEvent, string: HTMLElement | null): void {
   if (!(here instanceof HTMLElement)) return;
   const threads = [...(string?.querySelectorAll<HTMLElement>('.thread__button') ?? [])];
   const place = threads.indexOf(here);
-  if (event.key === 'ArrowDown') threads[place + 1]?.focus();
-  else if (event.key === 'ArrowUp') threads[place - 1]?.focus();
-  else if (event.key === 'ArrowLeft' || event.key === 'Escape') beadAbove(here)?.focus();
+  const meaning = WALK_KEYS[event.key];
+  if (meaning === 'after') threads[place + 1]?.focus();
+  else if (meaning === 'before') threads[place - 1]?.focus();
+  else if (meaning === 'hole') beadAbove(here)?.focus();
   else return;
   event.preventDefault();
 }

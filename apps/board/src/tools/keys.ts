@@ -56,18 +56,25 @@ const PLAIN: Readonly<Record<string, KeyMeaning>> = {
   '?': { do: 'keys' },
 };
 
+/** Opens and closes the drawer, wherever nothing is being typed. */
+export const DRAWER_KEY = 't';
+
+/** Signs that some keyboards make with AltGr or Option: however they are made, they are meant. */
+const SIGNS = '[]{}';
+
 /** Metres an arrow key moves what is picked out. */
 export const NUDGE = { plain: 1, shift: 10 } as const;
 
 /** The meaning of a key press; `undefined` leaves it to the browser. */
 export function meaningOf(pressed: Pressed): KeyMeaning | undefined {
   const key = pressed.key.toLowerCase();
+  // With Ctrl and Alt together a screen reader or AltGr is meant, unless it made one of our signs.
+  if (pressed.altKey) return SIGNS.includes(key) ? PLAIN[key] : undefined;
   if (pressed.ctrlKey || pressed.metaKey) {
     if (key === 'a') return { do: 'choose all' };
     if (key === 'z') return { do: pressed.shiftKey ? 'redo' : 'undo' };
     return key === 'y' ? { do: 'redo' } : undefined;
   }
-  if (pressed.altKey) return undefined;
   if (key === 'f10') return pressed.shiftKey ? { do: 'menu' } : undefined;
   const arrow = ARROWS[pressed.key];
   if (arrow) {
