@@ -1,11 +1,11 @@
 import { lazy, Suspense, useEffect, useMemo, useState } from 'react';
 import { placeOf } from './address.ts';
 import { Door } from './board/Door.tsx';
-import { Home } from './home/Home.tsx';
 import { createBoard } from './live/board-api.ts';
 import { openSlot } from './live/slot.ts';
 
-/** The drawing and the document are fetched only for a board: the home page comes at once. */
+/** Who opens a board does not fetch the home page, nor the other way round. */
+const HomePage = lazy(() => import('./home/Home.tsx').then(({ Home }) => ({ default: Home })));
 const BoardPage = lazy(() => import('./board/BoardPage.tsx').then(({ BoardPage: page }) => ({ default: page })));
 
 /** Shows what the address names. */
@@ -26,7 +26,12 @@ export function App() {
     window.history.pushState(null, '', new URL(link, window.location.href));
     setPlace(placeOf(window.location));
   };
-  if (place.kind === 'home') return <Home createBoard={createBoard} openLink={openLink} />;
+  if (place.kind === 'home')
+    return (
+      <Suspense>
+        <HomePage createBoard={createBoard} openLink={openLink} />
+      </Suspense>
+    );
   if (place.kind === 'nowhere')
     return <Door title="There is nothing here" words="Check that the link was copied whole." />;
   return (

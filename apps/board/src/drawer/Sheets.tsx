@@ -1,18 +1,16 @@
 import { type ReactNode, Suspense, useId } from 'react';
 import type { DrawerProps } from '../board/parts.ts';
 import { useSteady } from '../reading/use-steady.ts';
-import { CardPanel } from './card/CardPanel.tsx';
 import { WhatChanged } from './changed/WhatChanged.tsx';
 import type { DrawerTab } from './drawer-tabs.ts';
-import { FindingsPanel } from './findings/FindingsPanel.tsx';
-import { LazyHole, LazyLimits, LazyPoints, LazySite } from './lazy-sheets.tsx';
+import { LazyCard, LazyFindings, LazyHole, LazyLimits, LazyPoints, LazySite } from './lazy-sheets.tsx';
 import { SheetTabs } from './SheetTabs.tsx';
 
 const PANELS = {
-  card: CardPanel,
+  card: LazyCard,
   hole: LazyHole,
   site: LazySite,
-  findings: FindingsPanel,
+  findings: LazyFindings,
   changed: WhatChanged,
   limits: LazyLimits,
   points: LazyPoints,

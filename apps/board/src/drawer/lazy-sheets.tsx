@@ -22,7 +22,11 @@ function NotFetched() {
   );
 }
 
+export const LazyCard = fetched(() => import('./card/CardPanel.tsx').then(({ CardPanel }) => CardPanel));
 export const LazyHole = fetched(() => import('./hole/HolePanel.tsx').then(({ HolePanel }) => HolePanel));
 export const LazySite = fetched(() => import('./site/SitePanel.tsx').then(({ SitePanel }) => SitePanel));
+export const LazyFindings = fetched(() =>
+  import('./findings/FindingsPanel.tsx').then(({ FindingsPanel }) => FindingsPanel),
+);
 export const LazyLimits = fetched(() => import('./limits/LimitsPanel.tsx').then(({ LimitsPanel }) => LimitsPanel));
 export const LazyPoints = fetched(() => import('./points/PointsPanel.tsx').then(({ PointsPanel }) => PointsPanel));
