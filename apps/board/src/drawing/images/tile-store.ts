@@ -1,4 +1,5 @@
 import { openSlot, type Watched } from '../../live/slot.ts';
+import type { WorkerPort } from '../../workers/ask-once.ts';
 import type { Answer, BlobPlace, Question } from './pyramid/contract.ts';
 import { coarserTile, keyOf, type Level, levelsOf, type Part, partOf, type Tile } from './tile-grid.ts';
 
@@ -34,8 +35,6 @@ export interface TileStore {
   pieceFor(tile: Tile, levels: readonly Level[]): Piece | undefined;
   close(): void;
 }
-
-type WorkerPort = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
 /** @param open  makes the worker, at the first image */
 export function openTileStore(open: () => WorkerPort, placeOf: (blob: string) => BlobPlace): TileStore {

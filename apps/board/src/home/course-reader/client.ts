@@ -1,3 +1,4 @@
+import type { WorkerPort } from '../../workers/ask-once.ts';
 import type { Answer, Numbered, Question } from './contract.ts';
 
 /** What is said when the worker itself breaks, e.g. for want of memory. */
@@ -11,8 +12,6 @@ export interface CourseReader {
   ask(question: Question): Promise<Answer>;
   close(): void;
 }
-
-type WorkerPort = Pick<Worker, 'postMessage' | 'terminate' | 'onmessage' | 'onerror'>;
 
 /** @param open  makes the worker; called at the first question and again after one broke */
 export function courseReader(open: () => WorkerPort): CourseReader {
