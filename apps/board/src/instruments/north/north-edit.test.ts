@@ -18,8 +18,8 @@ const bareWith = (...images: readonly ImageLayer[]): Plan => ({
   routings: [],
 });
 
-test('on bare land a picture whose north is to the right is turned a quarter to the left, about its middle', () => {
-  const { edit, turns } = northFound(bareWith(PICTURE), Math.PI / 2);
+test('on bare land a picture whose north is to the right is turned a quarter to the left, about the foot of the line', () => {
+  const { edit, turns } = northFound(bareWith(PICTURE), Math.PI / 2, { x: 0, y: 0 });
   expect(turns).toBe('the pictures');
   if (edit.edit !== 'several') throw new Error('one step of several');
   const [north, turned] = edit.edits;
@@ -36,5 +36,5 @@ test.each([
   ['a picture lies on a survey grid', bareWith(PICTURE, { ...PICTURE, id: 'j', scaledBy: 'world file' })],
   ['there is no picture', bareWith()],
 ])('where %s only the arrow turns', (_, plan) => {
-  expect(northFound(plan, 1)).toEqual({ edit: { edit: 'set north', north: 1 }, turns: 'the arrow' });
+  expect(northFound(plan, 1, undefined)).toEqual({ edit: { edit: 'set north', north: 1 }, turns: 'the arrow' });
 });

@@ -1,5 +1,5 @@
 import type { NamedEdit } from '@loopwright/document';
-import { type Plan, pointToMillimetre } from '@loopwright/model';
+import { type Plan, pointToMillimetre, type SitePoint } from '@loopwright/model';
 import { middleOf, placedAfter, turnedAbout } from '../../images/placement.ts';
 
 /** What finding north does: pictures that nothing was drawn over yet are turned, later the arrow alone. */
@@ -11,14 +11,14 @@ export interface FoundNorth {
 /**
  * Before anything is drawn the pictures are turned until north is up, as on any plan: bearings, compass words and the
  * rose count from there. Over what is drawn, and over pictures that lie on a survey grid, only the arrow turns.
- * The middle of the lowest picture stays where it is.
  *
  * @param north  radians clockwise from the top of the paper
+ * @param about  what stays where it is; without it the middle of the lowest picture
  */
-export function northFound(plan: Plan, north: number): FoundNorth {
+export function northFound(plan: Plan, north: number, about: SitePoint | undefined): FoundNorth {
   const [lowest] = plan.site.images;
   if (!lowest || !isBare(plan)) return { edit: { edit: 'set north', north }, turns: 'the arrow' };
-  const turn = turnedAbout(pointToMillimetre(middleOf(lowest)), (-north * 180) / Math.PI);
+  const turn = turnedAbout(pointToMillimetre(about ?? middleOf(lowest)), (-north * 180) / Math.PI);
   const turned = plan.site.images.map(
     ({ id, placement }): NamedEdit => ({
       edit: 'change image',

@@ -38,7 +38,7 @@ export function startNorth(bench: Bench): Running {
     point(undefined);
   };
   const write = (north: number) => {
-    const found = northFound(bench.written(), north);
+    const found = northFound(bench.written(), north, foot);
     bench.show(found.edit);
     bench.write();
     stand(undefined);
