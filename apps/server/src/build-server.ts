@@ -60,7 +60,10 @@ export async function buildServer(ports: ServerPorts): Promise<LoopwrightServer>
     async close() {
       stopTaking();
       await rooms.end();
+      // A picture that trickles in over a slow line would hold up the end for minutes.
+      const stopWaiting = ports.clock.after(limits.closeGrace, () => http.server.closeAllConnections());
       await http.close();
+      stopWaiting();
       await store.close();
     },
   };

@@ -16,6 +16,8 @@ export interface ServerLimits {
   readonly bodyBytes: number;
   /** Milliseconds in which a request has to be here whole. */
   readonly requestTimeout: number;
+  /** Milliseconds that a server told to stop waits for requests on their way. */
+  readonly closeGrace: number;
   /** Boards, images and entries one address may ask for in a minute. */
   readonly boardsPerMinute: number;
   readonly imagesPerMinute: number;
@@ -58,6 +60,7 @@ export const SERVER_LIMITS: ServerLimits = {
   image: LIMITS,
   bodyBytes: 16 * KIB,
   requestTimeout: 10 * MINUTE, // the largest image over a slow line, 2 Mbit/s
+  closeGrace: 3 * SECOND,
   boardsPerMinute: 30,
   imagesPerMinute: 60,
   entriesPerMinute: 1200, // two full boards behind one address, opening at once; secrets are beyond guessing
