@@ -24,7 +24,9 @@ export function carried({ p, q, e, n }: Similarity, { x, y }: SitePoint): SitePo
  * The turn, even scale and shift that brings points closest to where they belong: the sum of the squares of what is left
  * is least. One pair is a shift; two fit exactly.
  *
- * @returns `undefined` without pairs, or when all points, or all the places they belong, are one
+ * @returns `undefined` without pairs, or when all points, or all the places they belong, are one: nothing to go by
+ *
+ * Cost: O(pairs), in + − × ÷ only.
  *
  * Source: the four-parameter (two-dimensional conformal, Helmert) transformation by least squares, about the means of both
  * sets of points; standard surveying, from memory.
@@ -47,7 +49,7 @@ export function fitSimilarity(pairs: readonly PointPair[]): Similarity | undefin
   return { p, q, e: to.x - (p * from.x - q * from.y), n: to.y - (q * from.x + p * from.y) };
 }
 
-/** How far each point is left from where it belongs, in metres. */
+/** How far each point is left from where it belongs, in metres (of the places), in the order of the pairs. */
 export function distancesLeft(similarity: Similarity, pairs: readonly PointPair[]): readonly number[] {
   return pairs.map(({ from, to }) => distanceBetween(carried(similarity, from), to));
 }

@@ -46,6 +46,8 @@ function farthestBetween(points: readonly SitePoint[], from: number, to: number)
  * A line of at most `most` points, as near to the drawn one as halving steps of the tolerance allow.
  *
  * @param tolerance  metres that may be lost in any case
+ * Cost: `simplified` once for every doubling of the tolerance.
+ *
  * @throws RangeError for fewer than two points allowed: the caller's bug
  */
 export function simplifiedTo(points: readonly SitePoint[], most: number, tolerance: number): readonly SitePoint[] {

@@ -9,6 +9,7 @@ export type StartingHoles = 9 | 18 | 27 | 'loop of six';
 /** In the order a list offers them. */
 export const STARTING_HOLES: readonly StartingHoles[] = [9, 18, 27, 'loop of six'];
 
+/** What is said of a board before it is made. */
 export interface NewPlan {
   /** The site's; an empty one leaves it unnamed. */
   readonly name: string;
@@ -29,7 +30,7 @@ const TEE_SETS: readonly TeeSet[] = [
  * The plan a new board begins with: bare land, three tee sets, and one routing whose loops and rounds wait for holes.
  *
  * Eighteen holes are two nines played as one round; twenty-seven are three nines and the three rounds of two
- * (A + B, B + C, C + A).
+ * (A + B, B + C, C + A). A name that cannot be one leaves the site unnamed: an outcome, not an error.
  */
 export function newPlan({ name, units, holes, freshId }: NewPlan): Plan {
   const loops = NAMES[holes].map((title): Loop => ({ id: freshId('l'), name: title, holes: [] }));

@@ -18,6 +18,7 @@ import { kindOfFeature, nameOfFeature, saidOf } from './feature-kind.ts';
 import { fitFeatures } from './fit-features.ts';
 import { placing } from './placing.ts';
 
+/** What came of a file of features. */
 export type FeaturesFile =
   | {
       readonly kind: 'features';
@@ -48,6 +49,10 @@ const FEATURES: Wanted = {
  * The features of a GeoJSON file, to be brought onto a site that is there already. Longitude and latitude are placed
  * where the board says it lies; other coordinates are asked about. Kinds come from the file's own words, from map tags,
  * or from names; what was guessed, thinned or left out is noted. Never throws.
+ *
+ * @param site  what is on it already counts against what a board holds; it is not changed
+ * @returns the features on the site plane (m, to the millimetre) with notes; or how else the numbers could be meant, to be
+ *   asked; or one sentence about why the file cannot be read
  *
  * Cost: O(size of the text).
  * Source: RFC 7946 (2016); for `crs`, the GeoJSON format specification of 2008, section 3.

@@ -1,6 +1,6 @@
 import type { ImageFault, ImageLimits } from './image-header.ts';
 
-/** One sentence about why a picture was not taken, and what to do. */
+/** One sentence about why a picture was not taken, and what to do; sizes in MB of a million bytes and millions of pixels. */
 export function imageFaultSentence(fault: ImageFault, limits: ImageLimits): string {
   const megabytes = Math.floor(limits.mostImageBytes / 1_000_000);
   const megapixels = Math.floor(limits.mostImagePixels / 1_000_000);

@@ -26,10 +26,12 @@ export type ImageFault =
   | 'moving'
   | 'coding';
 
+/** What a look at an image's header found. */
 export type ImageReading =
   | { readonly kind: 'image'; readonly header: ImageHeader }
   | { readonly kind: 'fault'; readonly fault: ImageFault };
 
+/** How large an image may be, in bytes and pixels. */
 export interface ImageLimits {
   readonly mostImageBytes: number;
   readonly mostImagePixels: number;

@@ -2,6 +2,7 @@ import { type ImageLayer, LIMITS, parsePlacement, type SurveyGrid } from '@loopw
 import { type MapUnit, METRES_PER_MAP_UNIT } from '../survey/map-units.ts';
 import type { WorldFile } from './world-file.ts';
 
+/** What the six numbers count, and from where. */
 export interface OnGrid {
   readonly unit: MapUnit;
   /** The survey grid of the board; without one the image brings it. */
@@ -31,6 +32,12 @@ const ROUND = 100;
  *
  * Without a survey grid the board gets one whose origin is the middle of the image, on a whole hundred metres, so that
  * the drawing stays near the plane's origin.
+ *
+ * @param size  of the image as its file stores it, before any turn its orientation asks for
+ * @returns the placement (pixels to metres on the ground) and the grid it counts in; or `too far`, in one sentence, when it
+ *   would lie beyond any site. Never throws
+ *
+ * Source: as `readWorldFile`.
  */
 export function placementOf(
   { a, b, c, d, e, f }: WorldFile,

@@ -9,6 +9,7 @@ export interface WorldFile {
   readonly f: number;
 }
 
+/** What came of a world file; its notes are sentences about what was strange but taken. */
 export type ReadWorldFile =
   | { readonly kind: 'world file'; readonly terms: WorldFile; readonly notes: readonly string[] }
   /** One sentence: what is wrong and what to do. */
