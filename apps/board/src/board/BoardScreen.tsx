@@ -109,7 +109,7 @@ export function BoardScreen(props: BoardScreenProps) {
         {...{ session, me, roster, reading, setReading, findingsShown, setFindingsShown, inviteLink, goTo, openKeys }}
         routing={frame.routing.id}
       />
-      <Round {...parts} people={roster} {...hands} take={take} />
+      <Round {...parts} people={roster} {...hands} more={holes.open} />
       <Drawing
         {...pickConsequences(shown)}
         change={before ? undefined : frame.change}

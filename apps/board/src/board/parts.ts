@@ -150,8 +150,8 @@ export interface RoundProps extends Consequences {
   readonly goTo: GoTo;
   readonly edit: DoEdit;
   readonly preview: Preview;
-  /** Takes an instrument into the hand, e.g. to draw a hole between two. */
-  readonly take: (name: InstrumentName) => void;
+  /** Opens the menu of what is picked out, at a place on the window. */
+  readonly more: (at: { readonly x: number; readonly y: number }) => void;
 }
 
 /** The drawer's sheets: card, hole, site, findings, what changed, limits, and the table of holes and points. */
@@ -170,6 +170,8 @@ export interface DrawerProps extends Consequences {
   readonly say: (words: string) => void;
   /** Opens the menu of what is picked out, at a place on the window. */
   readonly more: (at: { readonly x: number; readonly y: number }) => void;
+  /** Brings out the sheet on which all of what was just chosen is changed. */
+  readonly openSheet?: (sheet: 'hole' | 'site' | 'findings') => void;
   /** Brings pictures onto the board; absent where there is no server to keep them. */
   readonly imports?: ImageImports;
   /** Brings a file of what lies on the land onto the board; asks before anything is added. */

@@ -91,8 +91,10 @@ export function openHoleHands({ session, take }: HoleHandsParts): HoleHands {
       else if (now?.locked) session.sayLocked();
       else if (act.do === 'ask') asking.set({ kind: 'which hole', question: act.question });
       else if (act.do === 'lengthen') asking.set({ kind: 'length', hole: act.hole });
-      else if (act.do === 'take') take(act.instrument);
-      else if (session.edit(act.edit) === 'done' && act.select) session.select(act.select);
+      else if (act.do === 'take') {
+        if (act.select) session.select(act.select);
+        take(act.instrument);
+      } else if (session.edit(act.edit) === 'done' && act.select) session.select(act.select);
     },
     letGo: () => {
       const was = asking.get() !== undefined;

@@ -4,7 +4,7 @@ import { namesOf } from '../reading/names.ts';
 import { ANALYSIS, PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
 import { toHoleMenu } from './hole-menu-view.ts';
 import type { MenuEntry } from './menu-entry.ts';
-import type { MenuSource } from './one-hole-menu.ts';
+import type { MenuSource } from './menu-source.ts';
 
 function menuOf(chosen: readonly string[], over: Partial<Hole> = {}, part?: MenuSource['part']) {
   const routing: Routing = {
@@ -71,6 +71,32 @@ test('a spare hole exchanges corridors with any hole and comes back after a chos
     after: 'h1',
   });
   expect(menu.titles).not.toContain('Take out to the spare tray');
+});
+
+test('a spare hole is inserted between a hole and the next', () => {
+  const insert = menuOf(['h1']).of('Insert a spare hole after it …');
+  if (!('inside' in insert)) throw new Error('no list');
+  expect(insert.inside.map(editOf)).toEqual([
+    { edit: 'bring back', routing: 'a', hole: 's1', loop: 'front', after: 'h1' },
+  ]);
+});
+
+test('a hole is drawn between two that follow each other; after the last of a loop there is no between', () => {
+  expect(menuOf(['h1']).of('Draw a new hole after it')).toMatchObject({
+    act: { do: 'take', instrument: 'draw hole', select: { hole: 'h1', also: ['h2'] } },
+  });
+  expect(menuOf(['h2']).of('Draw a new hole after it')).toMatchObject({ why: expect.stringContaining('last') });
+});
+
+test('a new verdict keeps the reason that was given', () => {
+  const verdicts = menuOf(['h1'], { verdict: 'sound', verdictReason: 'the dune' }).of('Verdict …');
+  if (!('inside' in verdicts)) throw new Error('no list');
+  expect(verdicts.inside.flatMap((entry) => editOf(entry) ?? entry.title)).toEqual([
+    expect.objectContaining({ verdict: 'undecided', reason: 'the dune' }),
+    expect.objectContaining({ verdict: 'keeper', reason: 'the dune' }),
+    'sound',
+    expect.objectContaining({ verdict: 'weak', reason: 'the dune' }),
+  ]);
 });
 
 test('the last hole of a loop says why the loop cannot be split after it', () => {

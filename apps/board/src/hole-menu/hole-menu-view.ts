@@ -1,7 +1,8 @@
 import { type HoleId, holeOf } from '@loopwright/model';
 import { holesWords } from '../reading/holes-words.ts';
 import type { MenuPart } from './menu-entry.ts';
-import { type MenuSource, oneHoleMenu } from './one-hole-menu.ts';
+import type { MenuSource } from './menu-source.ts';
+import { oneHoleMenu } from './one-hole-menu.ts';
 import { severalHolesMenu } from './several-holes-menu.ts';
 
 /** A menu with its name. */

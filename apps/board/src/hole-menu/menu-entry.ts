@@ -24,7 +24,7 @@ export type HoleAct =
   | { readonly do: 'edit'; readonly edit: NamedEdit; readonly select?: Selection }
   | { readonly do: 'ask'; readonly question: HoleQuestion }
   | { readonly do: 'lengthen'; readonly hole: HoleId }
-  | { readonly do: 'take'; readonly instrument: InstrumentName }
+  | { readonly do: 'take'; readonly instrument: InstrumentName; readonly select?: Selection }
   | { readonly do: 'choose several'; readonly hole: HoleId };
 
 export type MenuEntry =

@@ -1,33 +1,20 @@
-import type { Analysis } from '@loopwright/analysis';
 import { distanceBetween, pointBetween } from '@loopwright/geometry';
 import {
   type Hole,
   LIMITS,
-  type PartId,
-  type Plan,
   pointToMillimetre,
   type RelationKind,
   type Routing,
   type SitePoint,
 } from '@loopwright/model';
-import type { Names } from '../reading/names.ts';
+import { VERDICTS } from '../drawer/points/hole-choices.ts';
 import { holeWords, partWords } from '../reading/names.ts';
-import { editFor, lastPlace } from '../round/bead-moves.ts';
 import { oval, shapeOf } from '../tools/green-shapes.ts';
 import { partsInPlay } from '../tools/nudge.ts';
-import { askToExchange, askToInsert, askToRelate, askToSwap, entryAsking } from './hole-questions.ts';
+import { askToRelate, entryAsking } from './hole-questions.ts';
 import type { MenuEntry, MenuPart } from './menu-entry.ts';
-
-/** What the menu of holes is made from. */
-export interface MenuSource {
-  readonly plan: Plan;
-  readonly routing: Routing;
-  readonly analysis: Analysis;
-  readonly names: Names;
-  readonly freshId: (letter: string) => string;
-  /** The part that was under the pointer, or is picked out. */
-  readonly part?: PartId;
-}
+import type { MenuSource } from './menu-source.ts';
+import { roundEntries } from './round-entries.ts';
 
 /** How far beside the original a copy lies, in metres: far enough to be seen, near enough to be found. */
 const COPY_BY: SitePoint = { x: 40, y: -40 };
@@ -94,44 +81,6 @@ function longestLeg(tee: SitePoint | undefined, hole: Hole) {
   return best && { at: best.at, place: best.place };
 }
 
-function roundEntries(source: MenuSource, hole: Hole): readonly MenuEntry[] {
-  const { routing, freshId } = source;
-  const of = { routing: routing.id, hole: hole.id };
-  const asked = { ...source, hole: hole.id };
-  if (hole.seat.in !== 'loop') {
-    const place = lastPlace(routing);
-    const edit = place && editFor(routing, hole.id, place);
-    return [
-      edit
-        ? { title: 'Bring back, last in the round', act: { do: 'edit', edit } }
-        : { title: 'Bring back', why: 'There is no loop to come back to.' },
-      entryAsking('Bring back after …', askToInsert(asked)),
-      entryAsking('Exchange corridors with …', askToExchange(asked)),
-    ];
-  }
-  const { loop: id } = hole.seat;
-  const loop = routing.loops.find((each) => each.id === id);
-  const made = { id: freshId('l'), name: nextLoopName(routing), ...(loop?.base ? { base: loop.base } : {}) };
-  return [
-    entryAsking('Swap places with …', askToSwap(asked)),
-    entryAsking('Exchange corridors with …', askToExchange(asked)),
-    entryAsking('Play it after …', askToInsert(asked)),
-    { title: 'Take out to the spare tray', act: { do: 'edit', edit: { ...of, edit: 'take out' } } },
-    loop?.holes.at(-1) === hole.id
-      ? { title: 'Split the loop after it', why: 'It is the last hole of its loop.' }
-      : {
-          title: 'Split the loop after it',
-          act: { do: 'edit', edit: { edit: 'split loop', routing: routing.id, loop: id, after: hole.id, as: made } },
-        },
-  ];
-}
-
-/** The first letter no loop goes by. */
-function nextLoopName({ loops }: Routing): string {
-  const taken = new Set(loops.map(({ name }) => name));
-  return [...'ABCDEFGHIJKLMNOPQRSTUVWXYZ'].find((letter) => !taken.has(letter)) ?? `Loop ${loops.length + 1}`;
-}
-
 function pinEntries({ plan, routing, names }: MenuSource, hole: Hole): readonly MenuEntry[] {
   const of = { routing: routing.id, hole: hole.id };
   const number = names.number(hole.id);
@@ -165,8 +114,18 @@ function wholeEntries({ routing, freshId }: MenuSource, hole: Hole): readonly Me
   const of = { routing: routing.id, hole: hole.id };
   const copy = { ...of, edit: 'copy hole' as const, as: freshId('h'), by: COPY_BY };
   return [
+    verdictEntry(routing, hole),
     { title: 'Copy to the spare tray', act: { do: 'edit', edit: copy, select: { hole: copy.as } } },
     { title: 'Choose several …', act: { do: 'choose several', hole: hole.id } },
     { title: 'Remove from the plan', act: { do: 'edit', edit: { ...of, edit: 'remove hole' }, select: {} } },
   ];
+}
+
+/** A new verdict keeps the reason given before. */
+function verdictEntry(routing: Routing, { id: hole, verdict: now, verdictReason: reason = '' }: Hole): MenuEntry {
+  const inside = VERDICTS.map((verdict): MenuEntry => {
+    if (verdict === now) return { title: verdict, why: 'So it is judged now.' };
+    return { title: verdict, act: { do: 'edit', edit: { edit: 'judge', routing: routing.id, hole, verdict, reason } } };
+  });
+  return { title: 'Verdict …', inside };
 }

@@ -6,7 +6,7 @@ import { partsInPlay } from '../tools/nudge.ts';
 import { severalEdit } from '../tools/several-edit.ts';
 import { removeEdit, takeOutEdit } from '../tools/take-out.ts';
 import type { MenuEntry, MenuPart } from './menu-entry.ts';
-import type { MenuSource } from './one-hole-menu.ts';
+import type { MenuSource } from './menu-source.ts';
 
 /** What can be done with several holes at once: each is one step. */
 export function severalHolesMenu(source: MenuSource, holes: readonly Hole[]): readonly MenuPart[] {

@@ -22,7 +22,7 @@ export function Round(props: RoundProps) {
         onShow={round.onShow}
       />
       <p id="round-keys" className="only-heard">
-        Enter picks the hole up to move it in the round. {GRABBED_HINT} Shift and arrows pick out several. Arrow right
+        Enter picks the hole up to move it in the round. {GRABBED_HINT} Shift and arrows choose several. Arrow right
         goes to the walk from its green. Delete takes it out to the spare tray.
       </p>
       <p id="thread-keys" className="only-heard">

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { namesOf } from '../reading/names.ts';
 import { PLAN, ROUTING } from '../reading/two-holes.test-plan.ts';
-import { droppedWords, grabbedWords, movedWords, swapChoices } from './bead-words.ts';
+import { droppedWords, grabbedWords, movedWords } from './bead-words.ts';
 
 const NAMES = namesOf(PLAN, ROUTING, 'yards');
 
@@ -18,8 +18,4 @@ test('places are said by the holes they follow', () => {
 test('picking up says how to go on', () => {
   expect(grabbedWords(['h2'], NAMES)).toMatch(/^Hole 2 picked up\. Arrow/);
   expect(grabbedWords(['h1', 'h2'], NAMES)).toMatch(/^2 holes picked up/);
-});
-
-test('a hole may swap with every other hole of the round, not with itself or a spare one', () => {
-  expect(swapChoices(ROUTING, NAMES, 'h1')).toEqual([{ hole: 'h2', words: 'Hole 2' }]);
 });

@@ -1,4 +1,4 @@
-import type { HoleId, Routing } from '@loopwright/model';
+import type { HoleId } from '@loopwright/model';
 import type { Names } from '../reading/names.ts';
 import type { BeadPlace } from './bead-moves.ts';
 
@@ -42,19 +42,6 @@ export function leftWords(holes: readonly HoleId[], names: Names): string {
 export interface HoleChoice {
   readonly hole: HoleId;
   readonly words: string;
-}
-
-/** Other holes one can swap with, in playing order. */
-export function swapChoices(routing: Routing, names: Names, hole: HoleId): readonly HoleChoice[] {
-  return routing.loops
-    .flatMap((loop) => loop.holes)
-    .filter((other) => other !== hole)
-    .map((other) => ({ hole: other, words: `Hole ${names.number(other)}` }));
-}
-
-/** Spare holes that can be inserted after another, in the order of the tray. */
-export function spareChoices(routing: Routing, names: Names): readonly HoleChoice[] {
-  return routing.spare.map((hole, place) => ({ hole, words: `S${place + 1} · ${names.number(hole)}` }));
 }
 
 /** Holes a loop can be split after: all but its last. */

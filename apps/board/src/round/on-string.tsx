@@ -1,10 +1,9 @@
-import type { HoleId } from '@loopwright/model';
 import type { ReactElement } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { BaseBead } from './BaseBead.tsx';
 import { Bead } from './Bead.tsx';
-import { BeadMenu } from './BeadMenu.tsx';
-import { spareChoices, splitChoices, swapChoices } from './bead-words.ts';
+import { BeadMore } from './BeadMore.tsx';
+import { splitChoices } from './bead-words.ts';
 import { loopAfter } from './loop-actions.ts';
 import type { StringItem } from './string-items.ts';
 import { Thread } from './Thread.tsx';
@@ -67,21 +66,11 @@ interface HoleBeadProps extends OnStringProps {
 }
 
 function holeBead({ item, round, routing }: HoleBeadProps): ReactElement {
-  const { held, selection, chosen, names } = round;
+  const { held, selection, chosen } = round;
   const { hole, number } = item.bead;
   const state = held?.holes.includes(hole) ? 'held' : chosen.includes(hole) ? 'selected' : 'resting';
-  const next = state === 'selected' ? nextInLoop(routing, hole) : undefined;
   const menu = state === 'selected' && selection.hole === hole && !routing.locked && (
-    <BeadMenu
-      hole={hole}
-      number={number}
-      among={chosen.length}
-      seat={item.loop === 'tray' ? 'tray' : 'loop'}
-      swaps={swapChoices(routing, names, hole)}
-      spares={spareChoices(routing, names)}
-      {...(next === undefined ? {} : { next })}
-      onAction={round.onAction}
-    />
+    <BeadMore words={chosen.length > 1 ? `${chosen.length} holes` : `hole ${number}`} onMore={round.onMore} />
   );
   const foot = item.fromFoot === undefined ? {} : { fromFoot: item.fromFoot };
   return (
@@ -96,9 +85,4 @@ function holeBead({ item, round, routing }: HoleBeadProps): ReactElement {
       {...round.beads}
     />
   );
-}
-
-function nextInLoop({ loops }: RoundProps['routing'], hole: HoleId): HoleId | undefined {
-  const loop = loops.find(({ holes }) => holes.includes(hole));
-  return loop?.holes[loop.holes.indexOf(hole) + 1];
 }

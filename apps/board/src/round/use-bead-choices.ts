@@ -3,13 +3,11 @@ import type { MouseEvent } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { choosing, chosenHoles, holesInOrder, withOrWithout } from '../tools/chosen-holes.ts';
 import { takeOutEdit } from '../tools/take-out.ts';
-import type { BeadAction } from './BeadMenu.tsx';
-import { editOfAction } from './bead-actions.ts';
 
-type ChoicesParts = Pick<RoundProps, 'routing' | 'selection' | 'edit' | 'select' | 'goTo' | 'take'>;
+type ChoicesParts = Pick<RoundProps, 'routing' | 'selection' | 'edit' | 'select' | 'goTo'>;
 
-/** Picking beads out, one or several, and what their menus do. */
-export function useBeadChoices({ routing, selection, edit, select, goTo, take }: ChoicesParts) {
+/** Picking beads out, one or several. */
+export function useBeadChoices({ routing, selection, edit, select, goTo }: ChoicesParts) {
   const chosen = chosenHoles(routing, selection);
   /** Those picked out when it is one of them, or it alone. */
   const onTakeOut = (hole: HoleId) => {
@@ -31,16 +29,6 @@ export function useBeadChoices({ routing, selection, edit, select, goTo, take }:
     onChooseWalk: (key: string) => {
       select({ walk: key });
       goTo({ kind: 'walk', key });
-    },
-    /** All actions of a bead's menu but picking it up. */
-    act: (hole: HoleId, action: BeadAction) => {
-      if (action.do === 'take out') return onTakeOut(hole);
-      if (action.do === 'draw') {
-        select(choosing([action.before, hole]));
-        return take('draw hole');
-      }
-      const step = editOfAction(routing, hole, action);
-      return step && edit(step);
     },
   };
 }

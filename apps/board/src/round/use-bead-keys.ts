@@ -70,7 +70,7 @@ export function useBeadKeys(keys: BeadKeys) {
     event.preventDefault();
   };
   const onKey = (event: KeyboardEvent, hole: HoleId) => (hand.held ? whileHeld(event) : whileResting(event, hole));
-  return { onKey, pickUp, onThreadKey: (event: KeyboardEvent) => onThreadKey(event, keys.string.current) };
+  return { onKey, onThreadKey: (event: KeyboardEvent) => onThreadKey(event, keys.string.current) };
 }
 
 /** From walk to walk with up and down; left and Escape go back to the bead it leaves, or the first one. */

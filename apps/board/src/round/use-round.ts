@@ -3,7 +3,6 @@ import { type MouseEvent, useMemo, useRef, useState } from 'react';
 import type { RoundProps } from '../board/parts.ts';
 import { namesOf } from '../reading/names.ts';
 import { useSteady } from '../reading/use-steady.ts';
-import type { BeadAction } from './BeadMenu.tsx';
 import { heldWords } from './bead-words.ts';
 import { toHandPreview } from './hand-preview.ts';
 import { loopsShown, toRoundView } from './round-view.ts';
@@ -56,8 +55,6 @@ export function useRound(props: RoundProps) {
   const onChoose = (event: MouseEvent, hole: HoleId) => {
     if (!drag.wasDragged()) choices.onChoose(event, hole);
   };
-  const onAction = (hole: HoleId, action: BeadAction) =>
-    action.do === 'pick up' ? keys.pickUp(hole) : choices.act(hole, action);
   return {
     items,
     unit: view.unit,
@@ -83,7 +80,7 @@ export function useRound(props: RoundProps) {
     onChooseWalk: useSteady(choices.onChooseWalk),
     onThreadKey: useSteady(keys.onThreadKey),
     onToggle: useSteady(onToggle),
-    onAction: useSteady(onAction),
+    onMore: props.more,
     ...useLoopMenu(routing, edit),
   };
 }
