@@ -28,7 +28,7 @@ export function Drawer(board: DrawerProps) {
         name="Sheets"
         chosen={first}
         onChoose={(tab) => setSheets(chooseSheet(sheets, 'first', tab))}
-        board={board}
+        board={{ ...board, openSheet: bring }}
         beside={<DrawerButtons two={second !== undefined} onTwo={turnSecond} onOpen={setOpen} />}
       />
       {second && (
@@ -36,7 +36,7 @@ export function Drawer(board: DrawerProps) {
           name="Second sheets"
           chosen={second}
           onChoose={(tab) => setSheets(chooseSheet(sheets, 'second', tab))}
-          board={board}
+          board={{ ...board, openSheet: bring }}
         />
       )}
     </aside>

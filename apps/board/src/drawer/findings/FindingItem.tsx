@@ -3,6 +3,7 @@ import { memo, useEffect, useRef, useState } from 'react';
 import type { DoEdit } from '../../board/parts.ts';
 import { saysTheSame } from '../../reading/steady.ts';
 import { SeverityMark } from '../../style/SeverityMark.tsx';
+import { useArrival } from '../use-arrival.ts';
 import { DispositionForm } from './DispositionForm.tsx';
 import type { FindingView } from './findings-view.ts';
 
@@ -18,14 +19,16 @@ interface FindingItemProps {
 export const FindingItem = memo(function FindingItem({ view, routing, selected, onGo, edit }: FindingItemProps) {
   const [deciding, setDeciding] = useState(false);
   const item = useRef<HTMLLIElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (selected) item.current?.scrollIntoView({ block: 'nearest' });
   }, [selected]);
+  useArrival(button, selected);
   return (
     <li ref={item} className={`finding finding--${view.state}${selected ? ' finding--selected' : ''}`}>
       <SeverityMark severity={view.severity} words={view.severityWord} />
       <div className="finding__text">
-        <button type="button" className="finding__go" aria-current={selected} onClick={() => onGo(view)}>
+        <button ref={button} type="button" className="finding__go" aria-current={selected} onClick={() => onGo(view)}>
           {view.sentence}
         </button>
         <p className="small soft">{view.source}</p>

@@ -1,11 +1,12 @@
 import { holeOf } from '@loopwright/model';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
 import { holesWords } from '../../reading/holes-words.ts';
 import { namesOf } from '../../reading/names.ts';
 import { Fold } from '../../style/Fold.tsx';
 import { chosenHoles, holesInOrder } from '../../tools/chosen-holes.ts';
+import { useArrival } from '../use-arrival.ts';
 import { OneHole } from './OneHole.tsx';
 import { SeveralHoles } from './SeveralHoles.tsx';
 import { WhichHoles } from './WhichHoles.tsx';
@@ -63,9 +64,13 @@ function NoHoles({ take, routing }: DrawerProps) {
 /** What is picked out, with its menu. */
 function Heading({ words, more, selection, goTo }: DrawerProps & { readonly words: string }) {
   const { hole } = selection;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useArrival(heading, hole !== undefined);
   return (
     <div className="row hole-heading">
-      <h2 className="hole-heading__words">{words}</h2>
+      <h2 ref={heading} tabIndex={-1} className="hole-heading__words">
+        {words}
+      </h2>
       {hole !== undefined && (
         <>
           <Button className="button button--small" onPress={() => goTo({ kind: 'hole', hole })}>

@@ -27,7 +27,9 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
       ) : (
         <ol className="hole-walk">
           {waypoints.map((at, index) => (
-            <li key={`${at.x} ${at.y}`} className="hole-walk__point">
+            // By its number: the field being typed in keeps the keyboard when the waypoint moves.
+            // biome-ignore lint/suspicious/noArrayIndexKey: waypoints have no names but their number
+            <li key={index} className="hole-walk__point">
               <Coordinate
                 axis="x"
                 at={at}

@@ -1,26 +1,28 @@
+import './points.css';
 import { holeOf } from '@loopwright/model';
 import { useMemo } from 'react';
+import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
+import { namesOf } from '../../reading/names.ts';
 import { Fold } from '../../style/Fold.tsx';
+import { findingRows } from './finding-rows.ts';
 import { HoleDecisions } from './HoleDecisions.tsx';
+import { IndexList } from './IndexList.tsx';
 import { PointsTable } from './PointsTable.tsx';
 import { type HolePoints, toHolePoints } from './points-view.ts';
+import { thingRows } from './thing-rows.ts';
+import { walkRows } from './walk-rows.ts';
 
-/** Every hole and every point of it as a table: the keyboard and screen-reader equal of the drawing. */
+/**
+ * Everything on the drawing as a table, for whoever does not see it: holes with their points, walks, findings, and what
+ * lies on the land. Each row opens the sheet on which all of it is changed.
+ */
 export function PointsPanel(props: DrawerProps) {
   const { plan, routing, analysis, reading, selection, select, goTo } = props;
   const holes = useMemo(
     () => toHolePoints(plan, routing, analysis, reading.units),
     [plan, routing, analysis, reading.units],
   );
-  if (holes.length === 0) {
-    return (
-      <p className="empty">
-        <strong>No holes yet on {props.routing.name}.</strong> Press D to draw the first one: its tee, its turns, its
-        green.
-      </p>
-    );
-  }
   const toggle = (hole: string) => {
     if (selection.hole === hole) return select({});
     select({ hole });
@@ -30,8 +32,14 @@ export function PointsPanel(props: DrawerProps) {
     <>
       <p className="small soft">
         Metres east and north on the site plane. Type a figure, or press the arrow keys to move a metre; each is one
-        step to undo.
+        step to undo. Of a line or an area it is the middle, and all of it moves. A title opens the sheet on which all
+        of it is changed.
       </p>
+      {holes.length === 0 && (
+        <p className="empty">
+          <strong>No holes on this routing.</strong> Take up ‘Draw hole’ with D on the drawing, or bring a course file.
+        </p>
+      )}
       {holes.map((hole) => (
         <Fold
           key={hole.hole}
@@ -43,11 +51,58 @@ export function PointsPanel(props: DrawerProps) {
           <HoleTable {...props} points={hole} />
         </Fold>
       ))}
+      <Index {...props} />
     </>
   );
 }
 
-function HoleTable({ routing, edit, points }: DrawerProps & { readonly points: HolePoints }) {
+/** What lies between the holes and under them. */
+function Index(props: DrawerProps) {
+  const { plan, routing, analysis, reading, select, goTo, edit, openSheet, findingsShown } = props;
+  const { units } = reading;
+  const names = useMemo(() => namesOf(plan, routing, units), [plan, routing, units]);
+  const walks = useMemo(() => walkRows(analysis.walks, routing, names), [analysis, routing, names]);
+  const findings = useMemo(() => findingRows(analysis, names), [analysis, names]);
+  const things = useMemo(() => thingRows({ plan, routing, analysis }, units), [plan, routing, analysis, units]);
+  return (
+    <>
+      <IndexList
+        title="Walks"
+        rows={walks}
+        edit={edit}
+        open={({ hole, key }) => {
+          select({ hole, walk: key });
+          goTo({ kind: 'walk', key });
+          openSheet?.('hole');
+        }}
+      />
+      {findingsShown && (
+        <IndexList
+          title="Findings at their places"
+          rows={findings}
+          edit={edit}
+          open={({ key }) => {
+            select({ finding: key });
+            goTo({ kind: 'finding', finding: key });
+            openSheet?.('findings');
+          }}
+        />
+      )}
+      <IndexList
+        title="On the land"
+        rows={things}
+        edit={edit}
+        open={({ thing, at }) => {
+          select({ thing });
+          if (at) goTo({ kind: 'point', at });
+          openSheet?.('site');
+        }}
+      />
+    </>
+  );
+}
+
+function HoleTable({ routing, edit, points, more, openSheet }: DrawerProps & { readonly points: HolePoints }) {
   const hole = holeOf(routing, points.hole);
   return (
     <>
@@ -62,6 +117,24 @@ function HoleTable({ routing, edit, points }: DrawerProps & { readonly points: H
       {hole && (
         <HoleDecisions routing={routing.id} hole={hole} number={points.number} locked={routing.locked} edit={edit} />
       )}
+      <div className="row">
+        {openSheet && (
+          <Button className="button button--small" onPress={() => openSheet('hole')}>
+            All of {points.title.toLocaleLowerCase('en').split(',', 1)[0]}
+          </Button>
+        )}
+        <Button
+          className="button button--small"
+          aria-haspopup="menu"
+          aria-label={`What can be done with ${points.title}`}
+          onPress={({ target }) => {
+            const box = target.getBoundingClientRect();
+            more({ x: box.left, y: box.bottom });
+          }}
+        >
+          More …
+        </Button>
+      </div>
     </>
   );
 }

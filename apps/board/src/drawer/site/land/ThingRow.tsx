@@ -1,5 +1,6 @@
-import { memo, type ReactNode, useEffect, useRef } from 'react';
+import { memo, type ReactNode, type RefObject, useEffect, useRef } from 'react';
 import { saysTheSame } from '../../../reading/steady.ts';
+import { useArrival } from '../../use-arrival.ts';
 
 interface ThingRowProps {
   readonly id: string;
@@ -13,21 +14,27 @@ interface ThingRowProps {
 /** One thing of a list: a press picks it out on the drawing and opens what can be changed about it. */
 export function ThingRow({ children, ...row }: ThingRowProps & { readonly children?: ReactNode }) {
   const item = useRef<HTMLLIElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
   const { chosen } = row;
   useEffect(() => {
     if (chosen) item.current?.scrollIntoView({ block: 'nearest' });
   }, [chosen]);
+  useArrival(button, chosen);
   return (
     <li ref={item} className={`thing${chosen ? ' thing--chosen' : ''}`}>
-      <ThingButton {...row} />
+      <ThingButton {...row} button={button} />
       {chosen && <div className="thing__fields">{children}</div>}
     </li>
   );
 }
 
-const ThingButton = memo(function ThingButton({ id, title, what, chosen, onChoose }: ThingRowProps) {
+interface ThingButtonProps extends ThingRowProps {
+  readonly button: RefObject<HTMLButtonElement | null>;
+}
+
+const ThingButton = memo(function ThingButton({ id, title, what, chosen, onChoose, button }: ThingButtonProps) {
   return (
-    <button type="button" className="thing__button" aria-expanded={chosen} onClick={() => onChoose(id)}>
+    <button ref={button} type="button" className="thing__button" aria-expanded={chosen} onClick={() => onChoose(id)}>
       <span className="thing__title">
         <bdi>{title}</bdi>
       </span>
