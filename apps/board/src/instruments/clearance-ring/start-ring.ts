@@ -1,4 +1,4 @@
-import { LIMITS, type RingCentre, type SitePoint, type SketchShape, toMillimetre } from '@loopwright/model';
+import { LIMITS, type RingCentre, type SketchShape, toMillimetre } from '@loopwright/model';
 import { ringCentre } from '../../drawing/sketches/ring-centre.ts';
 import { openSlot, type Slot } from '../../live/slot.ts';
 import { lengthWords, unitSymbol } from '../../reading/lengths.ts';
@@ -9,7 +9,7 @@ import type { Bench, InstrumentPicture, Running } from '../instrument.ts';
 import { placingGesture } from '../placing-gesture.ts';
 import { addSketch, sayIfFull } from '../sketches/sketching.ts';
 import { parseTyped } from '../typed/typed-values.ts';
-import { type PartNear, partNear } from './part-near.ts';
+import { partNear } from './part-near.ts';
 
 /** Metres about a green in many published guidelines for playing surfaces; a person types another. */
 export const FIRST_RADIUS = 30;
@@ -22,25 +22,10 @@ export function startRing(bench: Bench, radius: Slot<number>): Running {
   let pointer: PointerAt | undefined;
 
   const length = (metres: number) => lengthWords(metres, bench.reading().units);
-  const near = (at: PointerAt): PartNear | undefined =>
-    partNear(bench.routing(), bench.analysis(), at.site, REACH[at.kind] / bench.scale());
-  const aboutAt = (at: PointerAt): { readonly about: RingCentre; readonly words: string } => {
-    const part = near(at);
-    if (!part) {
-      const snapped = bench.snap(at.site, { for: 'anything' });
-      return { about: { at: snapped.at }, words: snapped.because ?? 'about this place' };
-    }
-    const names = namesOf(bench.plan(), bench.routing(), bench.reading().units);
-    return {
-      about: { routing: bench.routing().id, hole: part.hole, part: part.part },
-      words: `about ${partWords(bench.plan().teeSets, names.number(part.hole), part.part)}, follows it`,
-    };
-  };
-  const centreOf = (about: RingCentre): SitePoint | undefined => ringCentre(about, bench.routing(), bench.analysis());
   const refresh = () => {
     prompt.set(`Press on a green, a tee, a turn or any place: a ring ${length(radius.get())} about it.`);
-    const shown = pointer && aboutAt(pointer);
-    const centre = shown && centreOf(shown.about);
+    const shown = pointer && aboutAt(bench, pointer);
+    const centre = shown && ringCentre(shown.about, bench.routing(), bench.analysis());
     picture.set(
       centre && shown
         ? {
@@ -69,10 +54,10 @@ export function startRing(bench: Bench, radius: Slot<number>): Running {
     press: (at) => {
       const id = bench.freshId('k');
       pointer = undefined;
-      put(aboutAt(at).about, id);
+      put(aboutAt(bench, at).about, id);
       refresh();
       return placingGesture(at, {
-        moveTo: (now) => put(aboutAt(now).about, id),
+        moveTo: (now) => put(aboutAt(bench, now).about, id),
         putBack: () => bench.show(undefined),
         letGo: () => sayIfFull(bench, bench.write()),
       });
@@ -91,5 +76,20 @@ export function startRing(bench: Bench, radius: Slot<number>): Running {
       stopFollowing();
       bench.show(undefined);
     },
+  };
+}
+
+/** What a ring put there would stand about: the part of a hole within reach of the hand, else the place. */
+function aboutAt(bench: Bench, at: PointerAt): { readonly about: RingCentre; readonly words: string } {
+  const routing = bench.routing();
+  const part = partNear(routing, bench.analysis(), at.site, REACH[at.kind] / bench.scale());
+  if (!part) {
+    const snapped = bench.snap(at.site, { for: 'anything' });
+    return { about: { at: snapped.at }, words: snapped.because ?? 'about this place' };
+  }
+  const names = namesOf(bench.plan(), routing, bench.reading().units);
+  return {
+    about: { routing: routing.id, hole: part.hole, part: part.part },
+    words: `about ${partWords(bench.plan().teeSets, names.number(part.hole), part.part)}, follows it`,
   };
 }

@@ -2,7 +2,7 @@ import { REACH } from '../../tools/hit.ts';
 import type { PointerAt } from '../../tools/tool.ts';
 import type { Bench, Running } from '../instrument.ts';
 import { placingGesture } from '../placing-gesture.ts';
-import { jointAt, type Rod, swung } from './rod.ts';
+import { jointAt, swung } from './rod.ts';
 import type { RodChoice } from './rod-choice.ts';
 import { openRodHand, type RodHand } from './rod-hand.ts';
 import type { Hold } from './rod-words.ts';
@@ -24,12 +24,6 @@ export function startRod(bench: Bench, choice: RodChoice): RunningRod {
     if (hold.doing === 'carry') hand.pin(snapPin(at));
     if (hold.doing === 'swing') hand.swing(hold.joint, at.site);
   };
-  /** What a press on the lying rod takes hold of: the leg before a joint, the pin, or all of it. */
-  const gripped = (rod: Rod, at: PointerAt): Hold => {
-    const joint = jointAt(rod, at.site, REACH[at.kind] / bench.scale());
-    if (joint === 0) return { doing: 'carry' };
-    return { doing: 'swing', joint: joint === undefined ? 0 : joint - 1 };
-  };
 
   return {
     hand,
@@ -47,11 +41,11 @@ export function startRod(bench: Bench, choice: RodChoice): RunningRod {
         hand.pin(snapPin(at));
         hand.take({ doing: 'swing', joint: 0 });
       } else if (was.doing === 'lie') {
-        const hold = gripped(before, at);
+        const joint = jointAt(before, at.site, REACH[at.kind] / bench.scale());
+        const hold = takenBy(joint);
         hand.take(hold);
         // Pressed beside the rod: it comes round to the pointer. On a joint: it stays until it is moved.
-        if (hold.doing === 'swing' && jointAt(before, at.site, REACH[at.kind] / bench.scale()) === undefined)
-          follow(hold, at);
+        if (joint === undefined) follow(hold, at);
       } else {
         follow(was, at);
         hand.take({ doing: 'lie' });
@@ -63,21 +57,7 @@ export function startRod(bench: Bench, choice: RodChoice): RunningRod {
         letGo: (how) => how === 'dragged' && hand.take({ doing: 'lie' }),
       });
     },
-    enter: (typed) => {
-      const read = parseTypedRod(typed, bench.reading().units);
-      const [rod, hold] = [hand.rod(), hand.hold.get()];
-      if (read.kind === 'wrong') return read.why;
-      if (read.kind === 'legs') choice.legs.set(read.legs);
-      else if (read.kind === 'place') {
-        hand.pin({ at: read.at });
-        if (hold.doing !== 'lie') hand.take({ doing: 'swing', joint: 0 });
-      } else {
-        if (!rod) return 'Pin the rod first: press on the drawing, or type where: 120.5, 40.';
-        hand.set(swung(rod, hold.doing === 'swing' ? hold.joint : 0, read.way));
-        hand.take({ doing: 'lie' });
-      }
-      return undefined;
-    },
+    enter: (typed) => takeTyped(hand, choice, parseTypedRod(typed, bench.reading().units)),
     finish: hand.leaveHole,
     back: () => {
       const hold = hand.hold.get();
@@ -96,4 +76,26 @@ export function startRod(bench: Bench, choice: RodChoice): RunningRod {
       bench.show(undefined);
     },
   };
+}
+
+/** What a press on the lying rod takes hold of: the leg before a joint, the pin, or all of it. */
+function takenBy(joint: number | undefined): Hold {
+  if (joint === 0) return { doing: 'carry' };
+  return { doing: 'swing', joint: joint === undefined ? 0 : joint - 1 };
+}
+
+/** Does with the rod what was typed: other legs, another place of its pin, or the way it points. Answers why not. */
+function takeTyped(hand: RodHand, choice: RodChoice, read: ReturnType<typeof parseTypedRod>): string | undefined {
+  const [rod, hold] = [hand.rod(), hand.hold.get()];
+  if (read.kind === 'wrong') return read.why;
+  if (read.kind === 'legs') choice.legs.set(read.legs);
+  else if (read.kind === 'place') {
+    hand.pin({ at: read.at });
+    if (hold.doing !== 'lie') hand.take({ doing: 'swing', joint: 0 });
+  } else {
+    if (!rod) return 'Pin the rod first: press on the drawing, or type where: 120.5, 40.';
+    hand.set(swung(rod, hold.doing === 'swing' ? hold.joint : 0, read.way));
+    hand.take({ doing: 'lie' });
+  }
+  return undefined;
 }

@@ -36,16 +36,9 @@ export function startByDistance(bench: Bench): Running {
   };
   const place = (next: readonly SitePoint[]) => {
     ends = next;
-    const [name, isWhole] = [image ? imageName(image) : '', ends.length === 2];
     if (ends.length === 0) image = undefined;
-    prompt.set(
-      ends.length === 0
-        ? BEGIN
-        : isWhole
-          ? `Type how long that is on the ground: ${name} takes its size from it.`
-          : 'Press on its other end, as far away as you can.',
-    );
-    entry.set(isWhole ? 'Its true length' : undefined);
+    prompt.set(promptFor(ends, image));
+    entry.set(ends.length === 2 ? 'Its true length' : undefined);
     bench.show(undefined);
     draw();
   };
@@ -64,22 +57,7 @@ export function startByDistance(bench: Bench): Running {
     if (!first) begin(at);
     else if (!second) end(at, first);
   };
-  const scaled = (typed: string): { readonly edit: NamedEdit; readonly words: string } | string => {
-    const [first, second] = ends;
-    const read = parseKnownDistance(typed, bench.reading().units);
-    if (!image || !first || !second) return 'Press on both ends first.';
-    if (read.kind === 'wrong') return read.why;
-    const factor = read.metres / distanceBetween(first, second);
-    const placement = placedAfter(image.placement, sizedAbout(first, factor));
-    const { width } = onTheGround({ ...image, placement });
-    // It may also come to lie off the site plane, or with pixels too small to be drawn.
-    if (width < NARROWEST || width > WIDEST || !parsePlacement(placement))
-      return `That would make ${imageName(image)} ${lengthWords(width, bench.reading().units)} wide.`;
-    return {
-      edit: { edit: 'change image', image: image.id, to: { placement, scaledBy: 'two points' } },
-      words: `${imageName(image)} is to scale: it is ${lengthWords(width, bench.reading().units)} wide. What was drawn before stays where it was.`,
-    };
-  };
+  const scaled = (typed: string) => scaledBy(bench, { image, ends }, typed);
 
   return {
     prompt,
@@ -131,5 +109,38 @@ function wordsAt(from: SitePoint, to: SitePoint, bench: Bench) {
   return {
     at: pointBetween(from, to, 0.5),
     text: `${lengthWords(distanceBetween(from, to), bench.reading().units)} now`,
+  };
+}
+
+function promptFor(ends: readonly SitePoint[], image: ImageLayer | undefined): string {
+  if (ends.length === 0) return BEGIN;
+  if (ends.length === 1) return 'Press on its other end, as far away as you can.';
+  return `Type how long that is on the ground: ${image ? imageName(image) : ''} takes its size from it.`;
+}
+
+interface Marked {
+  readonly image: ImageLayer | undefined;
+  readonly ends: readonly SitePoint[];
+}
+
+/** The step that makes the marked distance as long as was typed, with what to say of it; or why not. */
+function scaledBy(
+  bench: Bench,
+  { image, ends: [first, second] }: Marked,
+  typed: string,
+): { readonly edit: NamedEdit; readonly words: string } | string {
+  const { units } = bench.reading();
+  const read = parseKnownDistance(typed, units);
+  if (!image || !first || !second) return 'Press on both ends first.';
+  if (read.kind === 'wrong') return read.why;
+  const factor = read.metres / distanceBetween(first, second);
+  const placement = placedAfter(image.placement, sizedAbout(first, factor));
+  const { width } = onTheGround({ ...image, placement });
+  const [name, wide] = [imageName(image), lengthWords(width, units)];
+  // It may also come to lie off the site plane, or with pixels too small to be drawn.
+  if (width < NARROWEST || width > WIDEST || !parsePlacement(placement)) return `That would make ${name} ${wide} wide.`;
+  return {
+    edit: { edit: 'change image', image: image.id, to: { placement, scaledBy: 'two points' } },
+    words: `${name} is to scale: it is ${wide} wide. What was drawn before stays where it was.`,
   };
 }
