@@ -17,58 +17,23 @@ const PROMPTS: Readonly<Record<WaypointUse, string>> = {
 };
 const LOCKED = 'This routing is locked: copy it to lead its walks.';
 
-/** Leads walks by waypoints: each press is one step, shown with what it does to the walk before. */
+/** Leads walks by waypoints, and takes waypoints out: each press is one step. */
 export function startWaypoints(bench: Bench, use: Watched<WaypointUse>): Running {
   const prompt = openSlot<string>(PROMPTS.lead);
   const picture = openSlot<InstrumentPicture>({});
   const entry = openSlot<string | undefined>('east, north of a waypoint');
+  const leading = openLeading(bench, picture.set);
 
-  let shown: ShownWaypoint | undefined;
-
-  const words = (hole: HoleId) => {
-    const { units } = bench.reading();
-    return `walk from green ${namesOf(bench.plan(), bench.routing(), units).number(hole)}`;
-  };
   const clear = () => {
-    shown = undefined;
-    bench.show(undefined);
+    leading.clear();
     prompt.set(bench.routing().locked ? LOCKED : PROMPTS[use.get()]);
-    picture.set({});
   };
-  const showLed = (walk: WalkToLead, place: SitePoint) => {
-    const at = pointToMillimetre(place);
-    const waypoints = ledThrough(walk, at);
-    shown = { hole: walk.hole, at };
-    bench.show({ edit: 'set waypoints', routing: bench.routing().id, hole: walk.hole, waypoints });
-    const line = lineOf({ ...walk, waypoints });
-    picture.set({
-      dots: [{ at, manner: 'new' }],
-      atPointer: [words(walk.hole), lengthWords(polylineLength(line), bench.reading().units)],
-    });
-  };
-  const walkAt = (at: SitePoint) => walkNear(bench.routing(), bench.analysis(), at, shown);
   const lead = (at: SitePoint): string | undefined => {
-    if (bench.routing().locked) return LOCKED;
-    const walk = walkAt(at);
-    if (!walk) return 'There is no walk between two holes yet.';
-    if (walk.waypoints.length >= LIMITS.waypointsPerHole)
-      return `A walk has ${LIMITS.waypointsPerHole} waypoints at most.`;
-    showLed(walk, at);
-    bench.write();
-    bench.say(`The ${words(walk.hole)} passes here.`);
-    clear();
-    return undefined;
+    const why = leading.write(at);
+    if (why === undefined) clear();
+    return why;
   };
-  const nearest = (at: PointerAt) => waypointNear(bench.routing(), at.site, REACH[at.kind] / bench.scale());
-  const takeAway = (at: PointerAt) => {
-    const found = nearest(at);
-    if (bench.routing().locked) return bench.say(LOCKED);
-    if (!found) return bench.say('There is no waypoint here.');
-    const waypoints = found.waypoints.filter((_, index) => index !== found.index);
-    bench.edit({ edit: 'set waypoints', routing: bench.routing().id, hole: found.hole, waypoints });
-    bench.say(`A waypoint of the ${words(found.hole)} is taken out.`);
-    clear();
-  };
+  const place = (at: PointerAt) => bench.snap(at.site, { for: 'anything' }).at;
   const stopFollowing = use.onChange(clear);
   clear();
 
@@ -77,23 +42,13 @@ export function startWaypoints(bench: Bench, use: Watched<WaypointUse>): Running
     picture,
     entry,
     hover: (at) => {
-      if (use.get() === 'take out') {
-        const found = nearest(at);
-        const place = found?.waypoints[found.index];
-        return picture.set(
-          place && found ? { dots: [{ at: place, manner: 'grip' }], atPointer: [words(found.hole)] } : {},
-        );
-      }
-      const place = bench.snap(at.site, { for: 'anything' }).at;
-      const walk = bench.routing().locked ? undefined : walkAt(place);
-      if (walk) showLed(walk, place);
+      if (use.get() === 'take out') picture.set(waypointAt(bench, at));
+      else leading.show(place(at));
     },
     press: (at) => {
-      if (use.get() === 'take out') takeAway(at);
-      else {
-        const why = lead(bench.snap(at.site, { for: 'anything' }).at);
-        if (why) bench.say(why);
-      }
+      const why = use.get() === 'take out' ? takeOut(bench, at) : leading.write(place(at));
+      if (why !== undefined) bench.say(why);
+      else clear();
       return undefined;
     },
     enter: (typed) => {
@@ -110,4 +65,67 @@ export function startWaypoints(bench: Bench, use: Watched<WaypointUse>): Running
       bench.show(undefined);
     },
   };
+}
+
+const walkWords = (bench: Bench, hole: HoleId) =>
+  `walk from green ${namesOf(bench.plan(), bench.routing(), bench.reading().units).number(hole)}`;
+
+/** The nearest walk led through a place: shown with how long it would be, or written. */
+function openLeading(bench: Bench, draw: (picture: InstrumentPicture) => void) {
+  let shown: ShownWaypoint | undefined;
+  const walkAt = (at: SitePoint) => walkNear(bench.routing(), bench.analysis(), at, shown);
+  const showLed = (walk: WalkToLead, place: SitePoint) => {
+    const at = pointToMillimetre(place);
+    const waypoints = ledThrough(walk, at);
+    shown = { hole: walk.hole, at };
+    bench.show({ edit: 'set waypoints', routing: bench.routing().id, hole: walk.hole, waypoints });
+    const line = lineOf({ ...walk, waypoints });
+    draw({
+      dots: [{ at, manner: 'new' }],
+      atPointer: [walkWords(bench, walk.hole), lengthWords(polylineLength(line), bench.reading().units)],
+    });
+  };
+  return {
+    clear: () => {
+      shown = undefined;
+      bench.show(undefined);
+      draw({});
+    },
+    show: (at: SitePoint) => {
+      const walk = bench.routing().locked ? undefined : walkAt(at);
+      if (walk) showLed(walk, at);
+    },
+    /** Answers why it is not led there. */
+    write: (at: SitePoint): string | undefined => {
+      if (bench.routing().locked) return LOCKED;
+      const walk = walkAt(at);
+      if (!walk) return 'There is no walk between two holes yet.';
+      if (walk.waypoints.length >= LIMITS.waypointsPerHole)
+        return `A walk has ${LIMITS.waypointsPerHole} waypoints at most.`;
+      showLed(walk, at);
+      bench.write();
+      bench.say(`The ${walkWords(bench, walk.hole)} passes here.`);
+      return undefined;
+    },
+  };
+}
+
+const nearest = (bench: Bench, at: PointerAt) => waypointNear(bench.routing(), at.site, REACH[at.kind] / bench.scale());
+
+/** The waypoint that a press would take out. */
+function waypointAt(bench: Bench, at: PointerAt): InstrumentPicture {
+  const found = nearest(bench, at);
+  const place = found?.waypoints[found.index];
+  return place && found ? { dots: [{ at: place, manner: 'grip' }], atPointer: [walkWords(bench, found.hole)] } : {};
+}
+
+/** Answers why no waypoint is taken out. */
+function takeOut(bench: Bench, at: PointerAt): string | undefined {
+  const found = nearest(bench, at);
+  if (bench.routing().locked) return LOCKED;
+  if (!found) return 'There is no waypoint here.';
+  const waypoints = found.waypoints.filter((_, index) => index !== found.index);
+  bench.edit({ edit: 'set waypoints', routing: bench.routing().id, hole: found.hole, waypoints });
+  bench.say(`A waypoint of the ${walkWords(bench, found.hole)} is taken out.`);
+  return undefined;
 }
