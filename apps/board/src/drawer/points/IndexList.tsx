@@ -1,5 +1,6 @@
+import './points.css';
 import { pointToMillimetre } from '@loopwright/model';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DoEdit } from '../../board/parts.ts';
 import { Fold } from '../../style/Fold.tsx';
@@ -12,22 +13,33 @@ const PAGE = 25;
 
 interface IndexListProps<Row extends IndexRow> {
   readonly title: string;
-  readonly rows: readonly Row[];
+  readonly count: number;
+  /** Made only while the list is open: a drag makes another one every picture. */
+  readonly rows: () => readonly Row[];
   readonly edit: DoEdit;
   /** Goes to where all of it can be changed. */
   readonly open: (row: Row) => void;
 }
 
 /** One kind of things of the canvas, folded away; each row says its facts, types its place, and opens its sheet. */
-export function IndexList<Row extends IndexRow>({ title, rows, edit, open }: IndexListProps<Row>) {
+export function IndexList<Row extends IndexRow>(props: IndexListProps<Row>) {
   const [isOpen, setOpen] = useState(false);
+  return (
+    <Fold title={props.title} count={String(props.count)} open={isOpen} onToggle={() => setOpen(!isOpen)}>
+      <OpenList {...props} />
+    </Fold>
+  );
+}
+
+function OpenList<Row extends IndexRow>({ title, rows, edit, open }: IndexListProps<Row>) {
   const [wanted, setWanted] = useState('');
   const [most, setMost] = useState(PAGE);
-  const found = rows.filter((row) => `${row.title}\n${row.facts}`.toLocaleLowerCase('en').includes(wanted));
+  const all = useMemo(rows, [rows]);
+  const found = all.filter((row) => `${row.title}\n${row.facts}`.toLocaleLowerCase('en').includes(wanted));
   const shown = found.slice(0, most);
   return (
-    <Fold title={title} count={String(rows.length)} open={isOpen} onToggle={() => setOpen(!isOpen)}>
-      {rows.length > PAGE && (
+    <>
+      {all.length > PAGE && (
         <label className="field">
           <span className="field__label">Find in {title.toLocaleLowerCase('en')}</span>
           <input
@@ -37,12 +49,12 @@ export function IndexList<Row extends IndexRow>({ title, rows, edit, open }: Ind
           />
         </label>
       )}
-      {rows.length === 0 && <p className="small soft">None.</p>}
-      {rows.length > 0 && found.length === 0 && <p className="small soft">None says that.</p>}
+      {all.length === 0 && <p className="small soft">None.</p>}
+      {all.length > 0 && found.length === 0 && <p className="small soft">None says that.</p>}
       <ul className="index">
         {shown.map((row) => (
           <li key={row.key} className="index__row">
-            <button type="button" className="thing__button index__open" onClick={() => open(row)}>
+            <button type="button" className="index__open" onClick={() => open(row)}>
               <span className="index__title">
                 <bdi>{row.title}</bdi>
               </span>
@@ -63,7 +75,7 @@ export function IndexList<Row extends IndexRow>({ title, rows, edit, open }: Ind
           Show more ({found.length - shown.length})
         </Button>
       )}
-    </Fold>
+    </>
   );
 }
 

@@ -1,6 +1,5 @@
-import './points.css';
 import { holeOf } from '@loopwright/model';
-import { useMemo } from 'react';
+import { useCallback, useMemo } from 'react';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
 import { namesOf } from '../../reading/names.ts';
@@ -10,7 +9,7 @@ import { HoleDecisions } from './HoleDecisions.tsx';
 import { IndexList } from './IndexList.tsx';
 import { PointsTable } from './PointsTable.tsx';
 import { type HolePoints, toHolePoints } from './points-view.ts';
-import { thingRows } from './thing-rows.ts';
+import { countThings, thingRows } from './thing-rows.ts';
 import { walkRows } from './walk-rows.ts';
 
 /**
@@ -61,13 +60,14 @@ function Index(props: DrawerProps) {
   const { plan, routing, analysis, reading, select, goTo, edit, openSheet, findingsShown } = props;
   const { units } = reading;
   const names = useMemo(() => namesOf(plan, routing, units), [plan, routing, units]);
-  const walks = useMemo(() => walkRows(analysis.walks, routing, names), [analysis, routing, names]);
-  const findings = useMemo(() => findingRows(analysis, names), [analysis, names]);
-  const things = useMemo(() => thingRows({ plan, routing, analysis }, units), [plan, routing, analysis, units]);
+  const walks = useCallback(() => walkRows(analysis.walks, routing, names), [analysis, routing, names]);
+  const findings = useCallback(() => findingRows(analysis, names), [analysis, names]);
+  const things = useCallback(() => thingRows({ plan, routing, analysis }, units), [plan, routing, analysis, units]);
   return (
     <>
       <IndexList
         title="Walks"
+        count={analysis.walks.length}
         rows={walks}
         edit={edit}
         open={({ hole, key }) => {
@@ -79,6 +79,7 @@ function Index(props: DrawerProps) {
       {findingsShown && (
         <IndexList
           title="Findings at their places"
+          count={analysis.findings.length}
           rows={findings}
           edit={edit}
           open={({ key }) => {
@@ -90,6 +91,7 @@ function Index(props: DrawerProps) {
       )}
       <IndexList
         title="On the land"
+        count={countThings(plan.site)}
         rows={things}
         edit={edit}
         open={({ thing, at }) => {

@@ -1,3 +1,4 @@
+import './points.css';
 import type { HoleId, RoutingId } from '@loopwright/model';
 import type { DoEdit } from '../../board/parts.ts';
 import { WideTable } from '../../style/WideTable.tsx';

@@ -16,6 +16,10 @@ export interface ThingRow extends IndexRow {
   readonly thing: SiteThing;
 }
 
+export function countThings({ boundary, bases, features, marks, images, sketches = [] }: Site): number {
+  return [bases, features, marks, images, sketches].reduce((sum, { length }) => sum + length, boundary ? 1 : 0);
+}
+
 /** Everything on the site: boundary, bases, features, site marks, pictures, sketches. O(things and their vertices). */
 export function thingRows(ground: Consequences, units: LengthUnit): readonly ThingRow[] {
   const { site } = ground.plan;
