@@ -114,9 +114,9 @@ export const INSTRUMENT_HELD: KeyGroup = {
 export const ON_A_BEAD: KeyGroup = {
   where: 'On a hole of the round',
   rows: [
-    row('↑ and ↓', 'go from hole to hole; with Shift, pick out several', 'ArrowUp', 'ArrowDown'),
+    row('↑ and ↓', 'go from hole to hole; with Shift, choose several', 'ArrowUp', 'ArrowDown'),
     row('→', 'go to the walk from its green', 'ArrowRight'),
-    row('Enter or Space', 'pick up what is picked out', 'Enter', ' '),
+    row('Enter or Space', 'pick up what is chosen', 'Enter', ' '),
     row('Delete', 'take it out to the spare tray', 'Delete'),
   ],
 };
@@ -154,8 +154,8 @@ export const WITH_THE_POINTER: KeyGroup = {
   rows: [
     row('Shift or Ctrl and a press, or a frame drawn with Shift', 'choose several holes'),
     row('second button, or a long press', 'what can be done with it; with an instrument: this point is the last'),
-    row('double press', 'take out a turn point or a point of the walk; with an instrument: this point is the last'),
-    row('Alt and a press', 'take out a turn point or a point of the walk'),
+    row('double press', 'take out a turn point or a waypoint; with an instrument: this point is the last'),
+    row('Alt and a press', 'take out a turn point or a waypoint'),
     row('Alt while dragging', 'snap to nothing; in the round: swap with the hole under the pointer'),
     row('Space or the middle button while dragging', 'move the paper'),
   ],

@@ -80,7 +80,7 @@ const minusCentre = ({ centre }: NonNullable<Hole['green']>, at: SitePoint): Sit
   y: at.y - centre.y,
 });
 
-/** Takes a point of the walk out; a locked routing says so. */
+/** Takes a waypoint out; a locked routing says so. */
 export function takeOutWaypoint(hand: Hand, hole: Hole, index: number): void {
   const { routing } = hand;
   if (routing.locked) hand.sayLocked();

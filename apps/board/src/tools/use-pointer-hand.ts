@@ -1,21 +1,18 @@
 import type { CanvasPoint, HoleId, PartId, SitePoint } from '@loopwright/model';
-import { type MouseEvent, type PointerEvent, type RefObject, useEffect, useMemo, useRef } from 'react';
-import { toSite } from '../drawing/site-transform.ts';
+import { type MouseEvent, type PointerEvent, useEffect, useMemo, useRef } from 'react';
 import type { Viewpoint } from '../drawing/viewpoint.ts';
 import type { PointerWork } from '../instruments/pointer-work.ts';
-import { type Hit, hitAt, type PointerKind, REACH, type Targets } from './hit.ts';
+import type { Hit } from './hit.ts';
 import { openLongPress } from './long-press.ts';
 import { pan } from './pan.ts';
 import { pickHole } from './pick-hole.ts';
 import { pinchBetween } from './pinch.ts';
+import { openPointerPlaces, type PlacesParts } from './pointer-places.ts';
 import { takeOutAt } from './take-out-at.ts';
 import type { Gesture, Hand, PointerAt } from './tool.ts';
 import { beginGesture } from './tools.ts';
 
-export interface PointerHandParts {
-  readonly surface: RefObject<HTMLElement | null>;
-  readonly viewpoint: Viewpoint;
-  readonly targets: Targets;
+export interface PointerHandParts extends PlacesParts {
   readonly hand: Hand;
   /** What pointers do while an instrument is held; absent until there are any. */
   readonly instrument: PointerWork | undefined;
@@ -45,31 +42,11 @@ export function usePointerHand(parts: PointerHandParts) {
   return hand;
 }
 
-const kindOf = (type: string): PointerKind => (type === 'touch' || type === 'pen' ? type : 'mouse');
-
 function openPointerHand(parts: () => PointerHandParts) {
   const fingers = new Map<number, CanvasPoint>();
   let gesture: { readonly pointer: number; readonly does: Gesture } | undefined;
 
-  const placeOf = (event: { readonly clientX: number; readonly clientY: number }): CanvasPoint => {
-    const box = parts().surface.current?.getBoundingClientRect();
-    return { x: event.clientX - (box?.left ?? 0), y: event.clientY - (box?.top ?? 0) };
-  };
-  const pointerAt = (event: PointerEvent): PointerAt => {
-    const canvas = placeOf(event);
-    return {
-      canvas,
-      site: toSite(parts().viewpoint.view.get(), canvas),
-      kind: kindOf(event.pointerType),
-      ...(event.shiftKey ? { shift: true } : {}),
-      ...(event.ctrlKey || event.metaKey ? { adds: true } : {}),
-      ...(event.altKey ? { alt: true } : {}),
-    };
-  };
-  const hitUnder = (at: PointerAt) => {
-    const { targets, viewpoint } = parts();
-    return hitAt(targets, at.site, REACH[at.kind] / viewpoint.view.get().scale);
-  };
+  const { placeOf, pointerAt, hitUnder, hitUnderMouse } = openPointerPlaces(parts);
   const cancel = () => {
     gesture?.does.cancel();
     gesture = undefined;
@@ -77,28 +54,7 @@ function openPointerHand(parts: () => PointerHandParts) {
   const pinch = (event: PointerEvent) => {
     const before = [...fingers.values()];
     fingers.set(event.pointerId, placeOf(event));
-    const after = [...fingers.values()];
-    const [a, b, c, d] = [before[0], before[1], after[0], after[1]];
-    if (!a || !b || !c || !d) return;
-    const did = pinchBetween([a, b], [c, d]);
-    parts().viewpoint.pan(did.by);
-    parts().viewpoint.zoom(did.factor, did.about);
-  };
-
-  /** The middle button moves the paper, whatever is held; the others are the instrument's, or the bare hand's. */
-  const begin = (event: PointerEvent, at: PointerAt): Gesture | undefined => {
-    const { hand, instrument } = parts();
-    if (event.button === 1 || (event.button === 0 && instrument?.movesPaper())) {
-      return pan.begin(undefined, at, { ...hand, select: () => undefined });
-    }
-    if (instrument?.isHeld()) {
-      if (event.button !== 0 && event.button !== 2) return undefined;
-      return instrument.press(at, { button: event.button === 0 ? 'first' : 'second', time: event.timeStamp });
-    }
-    if (event.button !== 0) return undefined;
-    const hit = hitUnder(at);
-    if (!parts().picks()) return beginGesture(hit, at, hand);
-    return pickHole.begin(hit, at, hand) ?? pan.begin(undefined, at, { ...hand, select: () => undefined });
+    pinchOf(parts().viewpoint, before, [...fingers.values()]);
   };
   const menuAt = (event: { readonly clientX: number; readonly clientY: number }, hit: Hit | undefined) => {
     cancel();
@@ -130,7 +86,7 @@ function openPointerHand(parts: () => PointerHandParts) {
         const place = { clientX: event.clientX, clientY: event.clientY };
         longPress.begin(at, () => menuAt(place, hitUnder(at)));
       }
-      const does = begin(event, at);
+      const does = begin(parts(), event, at, () => hitUnder(at));
       if (!does) return;
       gesture = { pointer: event.pointerId, does };
       parts().surface.current?.setPointerCapture(event.pointerId);
@@ -165,16 +121,12 @@ function openPointerHand(parts: () => PointerHandParts) {
       const type = 'pointerType' in nativeEvent ? nativeEvent.pointerType : undefined;
       if (type === 'touch' || parts().instrument?.isHeld()) return;
       if (type === '' || (type === undefined && event.button !== 2)) return parts().onMenu(undefined);
-      const canvas = placeOf(event);
-      const site = toSite(parts().viewpoint.view.get(), canvas);
-      menuAt(event, hitUnder({ canvas, site, kind: 'mouse' }));
+      menuAt(event, hitUnderMouse(event));
     },
-    /** Takes a turn point, or a point of the walk, out. */
+    /** Takes a turn point, or a waypoint, out. */
     onDoubleClick: (event: MouseEvent) => {
-      const { hand, instrument, viewpoint } = parts();
-      if (instrument?.isHeld()) return;
-      const canvas = placeOf(event);
-      takeOutAt(hitUnder({ canvas, site: toSite(viewpoint.view.get(), canvas), kind: 'mouse' }), hand);
+      const { hand, instrument } = parts();
+      if (!instrument?.isHeld()) takeOutAt(hitUnderMouse(event), hand);
     },
     onLostPointerCapture: (event: PointerEvent) => {
       if (gesture?.pointer === event.pointerId) cancel();
@@ -191,6 +143,33 @@ function openPointerHand(parts: () => PointerHandParts) {
       parts().viewpoint.zoom(Math.exp(-pixels * (event.ctrlKey ? 0.01 : 0.0016)), placeOf(event));
     },
   };
+}
+
+/** The middle button moves the paper, whatever is held; the others are the instrument's, or the bare hand's. */
+function begin(
+  { hand, instrument, picks }: PointerHandParts,
+  event: PointerEvent,
+  at: PointerAt,
+  hitUnder: () => Hit | undefined,
+): Gesture | undefined {
+  const movePaper = () => pan.begin(undefined, at, { ...hand, select: () => undefined });
+  if (event.button === 1 || (event.button === 0 && instrument?.movesPaper())) return movePaper();
+  if (instrument?.isHeld()) {
+    if (event.button !== 0 && event.button !== 2) return undefined;
+    return instrument.press(at, { button: event.button === 0 ? 'first' : 'second', time: event.timeStamp });
+  }
+  if (event.button !== 0) return undefined;
+  const hit = hitUnder();
+  if (!picks()) return beginGesture(hit, at, hand);
+  return pickHole.begin(hit, at, hand) ?? movePaper();
+}
+
+/** What two fingers did moves and zooms the view. */
+function pinchOf(viewpoint: Viewpoint, [a, b]: readonly CanvasPoint[], [c, d]: readonly CanvasPoint[]): void {
+  if (!a || !b || !c || !d) return;
+  const did = pinchBetween([a, b], [c, d]);
+  viewpoint.pan(did.by);
+  viewpoint.zoom(did.factor, did.about);
 }
 
 const holeUnder = (hit: Extract<Hit, { readonly hole: HoleId }>) =>

@@ -45,10 +45,10 @@ export function BoundarySection(props: DrawerProps) {
       />
       <div className="row">
         <Button className="button button--small" onPress={() => select({ thing: { kind: 'boundary' } })}>
-          Take hold of it
+          Choose it
         </Button>
         <Button className="button button--small" onPress={() => take('boundary')}>
-          Draw anew, or land inside
+          Draw it anew, or a further piece
         </Button>
         <Button className="button button--small" onPress={() => edit({ edit: 'draw boundary', boundary: null })}>
           Remove
