@@ -6,7 +6,7 @@ import { useSteady } from '../../reading/use-steady.ts';
 import { CommitField } from '../../style/CommitField.tsx';
 import { fieldBeside } from '../../style/field-beside.ts';
 import { WideTable } from '../../style/WideTable.tsx';
-import { VERDICTS } from '../points/hole-choices.ts';
+import { VerdictSelect } from '../points/VerdictSelect.tsx';
 import type { NamesRow } from './names-view.ts';
 
 interface NamesHands {
@@ -76,20 +76,13 @@ const NamesRowView = memo(function NamesRowView({
         />
       </td>
       <td>
-        <select
+        <VerdictSelect
           className="input commit__input names-table__verdict"
-          aria-label={`Verdict on hole ${number}`}
-          value={verdict}
+          number={number}
+          verdict={verdict}
           disabled={locked}
-          onChange={(event) => {
-            const chosen = VERDICTS.find((each) => each === event.target.value);
-            if (chosen) edit({ ...of, edit: 'judge', verdict: chosen, reason });
-          }}
-        >
-          {VERDICTS.map((each) => (
-            <option key={each}>{each}</option>
-          ))}
-        </select>
+          onVerdict={(chosen) => edit({ ...of, edit: 'judge', verdict: chosen, reason })}
+        />
       </td>
       <td>
         <CommitField

@@ -1,8 +1,10 @@
 import type { NamedEdit } from '@loopwright/document';
 import type { Hole, ParChoice, RoutingId, Verdict } from '@loopwright/model';
+import { useId } from 'react';
 import { Button } from 'react-aria-components';
 import type { DoEdit } from '../../board/parts.ts';
-import { PAR_CHOICES, VERDICTS } from './hole-choices.ts';
+import { PAR_CHOICES } from './hole-choices.ts';
+import { VerdictSelect } from './VerdictSelect.tsx';
 
 interface HoleDecisionsProps {
   readonly routing: RoutingId;
@@ -15,28 +17,25 @@ interface HoleDecisionsProps {
 /** What is decided about one hole besides its points: par, verdict, direction, in or out of the round. */
 export function HoleDecisions({ routing, hole, number, locked, edit }: HoleDecisionsProps) {
   const of = { routing, hole: hole.id };
+  const verdictId = useId();
   const judge = (verdict: Verdict) => edit({ ...of, edit: 'judge', verdict, reason: hole.verdictReason ?? '' });
   return (
     <div className="decisions">
       <Par sex="men" of={of} chosen={hole.par.men} number={number} locked={locked} edit={edit} />
       <Par sex="women" of={of} chosen={hole.par.women} number={number} locked={locked} edit={edit} />
-      <label className="field">
-        <span className="field__label">verdict</span>
-        <select
+      <div className="field">
+        <label className="field__label" htmlFor={verdictId}>
+          verdict
+        </label>
+        <VerdictSelect
+          id={verdictId}
           className="input"
-          aria-label={`Verdict on hole ${number}`}
-          value={hole.verdict}
+          number={number}
+          verdict={hole.verdict}
           disabled={locked}
-          onChange={(event) => {
-            const verdict = VERDICTS.find((each) => each === event.target.value);
-            if (verdict) judge(verdict);
-          }}
-        >
-          {VERDICTS.map((verdict) => (
-            <option key={verdict}>{verdict}</option>
-          ))}
-        </select>
-      </label>
+          onVerdict={judge}
+        />
+      </div>
       <Button
         className="button button--small"
         isDisabled={locked}
