@@ -22,7 +22,7 @@ export function AskingStrip({ hands, asking, plan, routing, reading, selection }
     return (
       <section className="asking" aria-labelledby={id}>
         <p id={id}>
-          Press on holes to pick them out or let them go. Picked out: {holesWords({ routing, names }, chosen)}.
+          Press on holes to choose them or let them go. Chosen: {holesWords({ routing, names }, chosen)}.
         </p>
         <Button className="button button--main button--small" onPress={() => hands.letGo()}>
           That is all

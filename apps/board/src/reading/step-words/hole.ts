@@ -35,7 +35,8 @@ export function holeStepWords(edit: HoleEdit, names: StepNames, teeSets: readonl
   }
 }
 
-type PartEdit = Extract<
+/** What is done to one part of a hole, or to what hangs on it. */
+export type PartEdit = Extract<
   HoleEdit,
   {
     readonly edit:
@@ -48,12 +49,15 @@ type PartEdit = Extract<
       | 'shape green'
       | 'propose tee'
       | 'set waypoints'
-      | 'set corridor'
-      | 'move holes';
+      | 'set corridor';
   }
 >;
 
-function wholeStepWords(edit: Exclude<HoleEdit, PartEdit>, hole: string, names: StepNames): string {
+function wholeStepWords(
+  edit: Exclude<HoleEdit, PartEdit | { readonly edit: 'move holes' }>,
+  hole: string,
+  names: StepNames,
+): string {
   const other = (id: HoleId) => shortName(names.number(id));
   switch (edit.edit) {
     case 'draw hole':

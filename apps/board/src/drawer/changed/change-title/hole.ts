@@ -3,6 +3,7 @@ import type { HoleId, PartId, SitePoint } from '@loopwright/model';
 import { lengthWords } from '../../../reading/lengths.ts';
 import { holeCalled, holeWords, partWords } from '../../../reading/names.ts';
 import { quoted, shortName } from '../../../reading/short-name.ts';
+import type { PartEdit } from '../../../reading/step-words/hole.ts';
 import { byWords, placeOfPart, type TitleSource } from './title-source.ts';
 
 /** What was done to a hole, in one line. It goes by the number it had; where it has none yet, by the one it has now. */
@@ -50,23 +51,6 @@ export function holeTitle(edit: HoleEdit, source: TitleSource): string {
       return partTitle(edit, was, source);
   }
 }
-
-type PartEdit = Extract<
-  HoleEdit,
-  {
-    readonly edit:
-      | 'move part'
-      | 'pin'
-      | 'unpin'
-      | 'add turn point'
-      | 'remove turn point'
-      | 'lengthen'
-      | 'shape green'
-      | 'propose tee'
-      | 'set waypoints'
-      | 'set corridor';
-  }
->;
 
 function partTitle(edit: PartEdit, hole: string, source: TitleSource): string {
   const part = (id: PartId) => partWords(source.at.plan.teeSets, source.before.number(edit.hole), id);
