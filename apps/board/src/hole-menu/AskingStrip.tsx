@@ -21,9 +21,7 @@ export function AskingStrip({ hands, asking, plan, routing, reading, selection }
     const names = namesOf(plan, routing, reading.units);
     return (
       <section className="asking" aria-labelledby={id}>
-        <p id={id}>
-          Press on holes to choose them or let them go. Chosen: {holesWords({ routing, names }, chosen)}.
-        </p>
+        <p id={id}>Press on holes to choose them or let them go. Chosen: {holesWords({ routing, names }, chosen)}.</p>
         <Button className="button button--main button--small" onPress={() => hands.letGo()}>
           That is all
         </Button>
