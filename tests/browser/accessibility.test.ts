@@ -1,8 +1,7 @@
 // axe on every state of the page: no violation of WCAG 2.2 A and AA.
-import { AxeBuilder } from '@axe-core/playwright';
 import { demoPlan } from '@loopwright/demo';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { smallTargets, violations } from './axe-violations.ts';
 import { boardShown, drag, movedBy, openSheet, placeOf } from './board-page.ts';
 import { makeBoard, person } from './served-board.ts';
 import { openStage } from './stage.ts';
@@ -13,24 +12,23 @@ const GREEN = placeOf(PLAN, HOLE, 'green');
 
 const stage = openStage();
 
-/** What axe finds, as rule and place. */
-async function violations(page: Page): Promise<readonly string[]> {
-  const { violations: found } = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-}
-
-test('the start page, empty and with a problem', async () => {
+test('the start page: empty, a picture chosen, a problem, a course ready, on a telephone', async () => {
   const context = await stage.browser.newContext();
   const page = await context.newPage();
   await page.goto(stage.served.address);
-  expect(await violations(page)).toEqual([]);
-  await page
-    .locator('input[type=file]')
-    .setInputFiles({ name: 'a.geojson', mimeType: 'text/plain', buffer: Buffer.from('no') });
+  expect(await violations(page), 'empty').toEqual([]);
+  const [picture, course] = [page.locator('input[accept*=png]'), page.locator('input[accept*=geojson]')];
+  await picture.setInputFiles({ name: 'plan.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+  await page.getByText('laid on the board as soon as it is open').waitFor();
+  expect(await violations(page), 'a picture').toEqual([]);
+  await course.setInputFiles({ name: 'a.geojson', mimeType: 'text/plain', buffer: Buffer.from('no') });
   await page.getByRole('alert').waitFor();
-  expect(await violations(page)).toEqual([]);
+  expect(await violations(page), 'a problem').toEqual([]);
+  const file = JSON.stringify(PLAN);
+  await course.setInputFiles({ name: 'plan.json', mimeType: 'application/json', buffer: Buffer.from(file) });
+  await page.getByRole('button', { name: 'Make the board' }).last().waitFor();
+  await page.setViewportSize({ width: 390, height: 844 });
+  expect([...(await violations(page)), ...(await smallTargets(page))], 'a course ready').toEqual([]);
   await context.close();
 });
 

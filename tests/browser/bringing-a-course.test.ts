@@ -28,7 +28,7 @@ afterEach(async () => {
 });
 
 async function chooseFile(file: string): Promise<void> {
-  await page.locator('input[type=file]').setInputFiles(file);
+  await page.locator('input[accept*=geojson]').setInputFiles(file);
 }
 
 async function makeTheBoard(): Promise<void> {
