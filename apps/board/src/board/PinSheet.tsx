@@ -1,6 +1,7 @@
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Heading } from 'react-aria-components';
 import type { Frame } from '../live/frame.ts';
 import { namesOf, partWords } from '../reading/names.ts';
+import { Sheet } from '../style/Sheet.tsx';
 import type { HeldParts } from '../tools/tool.ts';
 import type { DoEdit } from './parts.ts';
 
@@ -29,21 +30,17 @@ export function PinSheet({ question, frame, edit, onClose }: PinSheetProps) {
     onClose();
   };
   return (
-    <ModalOverlay className="modal-cover" isOpen onOpenChange={onClose} isDismissable>
-      <Modal className="modal">
-        <Dialog role="alertdialog">
-          <Heading slot="title">Pinned: {words}</Heading>
-          <p>A pinned part stays where it is until somebody takes the pin out. Nothing was moved.</p>
-          <div className="row">
-            <Button className="button button--main" onPress={onClose} autoFocus>
-              Leave it pinned
-            </Button>
-            <Button className="button" onPress={unpin}>
-              Take the pin out
-            </Button>
-          </div>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <Sheet onClose={onClose} role="alertdialog">
+      <Heading slot="title">Pinned: {words}</Heading>
+      <p>A pinned part stays where it is until somebody takes the pin out. Nothing was moved.</p>
+      <div className="row">
+        <Button className="button button--main" onPress={onClose} autoFocus>
+          Leave it pinned
+        </Button>
+        <Button className="button" onPress={unpin}>
+          Take the pin out
+        </Button>
+      </div>
+    </Sheet>
   );
 }

@@ -1,9 +1,10 @@
 import { type HoleId, holeOf } from '@loopwright/model';
 import { type FormEvent, useId, useState } from 'react';
-import { Button, Dialog, Heading, Modal, ModalOverlay } from 'react-aria-components';
+import { Button, Heading } from 'react-aria-components';
 import type { Consequences, DoEdit, Reading } from '../board/parts.ts';
 import { lengthFigure, unitSymbol } from '../reading/lengths.ts';
 import { holeWords, namesOf } from '../reading/names.ts';
+import { Sheet } from '../style/Sheet.tsx';
 import { lengthenedTo, lineEnds } from './lengthened.ts';
 
 interface LengthenSheetProps extends Consequences {
@@ -31,51 +32,47 @@ export function LengthenSheet({ plan, routing, analysis, hole: id, reading, edit
     return onClose();
   };
   return (
-    <ModalOverlay className="modal-cover" isOpen onOpenChange={onClose} isDismissable>
-      <Modal className="modal">
-        <Dialog>
-          <Heading slot="title">Lengthen {holeWords(routing, namesOf(plan, routing, reading.units), id)}</Heading>
-          <form className="popover__inside" onSubmit={lengthen}>
-            <label className="field">
-              <span className="field__label">which end moves along the line</span>
-              <select
-                className="input"
-                value={end?.end}
-                onChange={(event) => setChosen(ends.find((each) => each.end === event.target.value)?.end)}
-              >
-                {ends.map((each) => (
-                  <option key={each.end} value={each.end}>
-                    {each.words}: {lengthFigure(each.length, reading.units)} {unitSymbol(reading.units)}
-                  </option>
-                ))}
-              </select>
-            </label>
-            <label className="field">
-              <span className="field__label">length, or how much more</span>
-              <input
-                className="input input--figure"
-                value={typed}
-                autoFocus
-                aria-describedby={hint}
-                aria-invalid={wrong !== ''}
-                onChange={(event) => setTyped(event.target.value)}
-              />
-            </label>
-            <p id={hint} className={wrong ? 'small field__wrong' : 'small soft'} role={wrong ? 'alert' : undefined}>
-              {wrong ||
-                `410 is its length; +10 or -10 makes it so much longer or shorter, in ${unitSymbol(reading.units)}.`}
-            </p>
-            <div className="row">
-              <Button className="button button--main" type="submit">
-                Lengthen
-              </Button>
-              <Button className="button" onPress={onClose}>
-                Leave it
-              </Button>
-            </div>
-          </form>
-        </Dialog>
-      </Modal>
-    </ModalOverlay>
+    <Sheet onClose={onClose}>
+      <Heading slot="title">Lengthen {holeWords(routing, namesOf(plan, routing, reading.units), id)}</Heading>
+      <form className="popover__inside" onSubmit={lengthen}>
+        <label className="field">
+          <span className="field__label">Which end moves along the line</span>
+          <select
+            className="input"
+            value={end?.end}
+            onChange={(event) => setChosen(ends.find((each) => each.end === event.target.value)?.end)}
+          >
+            {ends.map((each) => (
+              <option key={each.end} value={each.end}>
+                {each.words}: {lengthFigure(each.length, reading.units)} {unitSymbol(reading.units)}
+              </option>
+            ))}
+          </select>
+        </label>
+        <label className="field">
+          <span className="field__label">Length, or how much more</span>
+          <input
+            className="input input--figure"
+            value={typed}
+            // biome-ignore lint/a11y/noAutofocus: a dialog begins at the field it was asked for
+            autoFocus
+            aria-describedby={hint}
+            aria-invalid={wrong !== ''}
+            onChange={(event) => setTyped(event.target.value)}
+          />
+        </label>
+        <p id={hint} className={wrong ? 'small field__wrong' : 'small soft'} role={wrong ? 'alert' : undefined}>
+          {wrong || `Type 410 for 410 ${unitSymbol(reading.units)} in all, or +10 or -10 for so much more or less.`}
+        </p>
+        <div className="row">
+          <Button className="button button--main" type="submit">
+            Lengthen
+          </Button>
+          <Button className="button" onPress={onClose}>
+            Leave it
+          </Button>
+        </div>
+      </form>
+    </Sheet>
   );
 }
