@@ -11,7 +11,7 @@ export function HoleWords({ routing, analysis, hole, number, edit }: SectionProp
   return (
     <>
       <TextLine
-        label="name"
+        label="Name"
         text={hole.name ?? ''}
         most={LIMITS.name}
         lines="one"
@@ -26,7 +26,7 @@ export function HoleWords({ routing, analysis, hole, number, edit }: SectionProp
         </p>
       )}
       <TextLine
-        label="reason for the verdict"
+        label="Reason for the verdict"
         text={hole.verdictReason ?? ''}
         most={LIMITS.note}
         lines="several"
@@ -34,7 +34,7 @@ export function HoleWords({ routing, analysis, hole, number, edit }: SectionProp
         onText={(reason) => edit({ ...of, edit: 'judge', verdict: hole.verdict, reason })}
       />
       <TextLine
-        label="note"
+        label="Note"
         text={hole.note ?? ''}
         most={LIMITS.note}
         lines="several"

@@ -10,7 +10,7 @@ export function PlaceInRound({ plan, routing, hole, reading, edit, number }: Sec
   const now = placeOf(routing, hole.id);
   return (
     <label className="field">
-      <span className="field__label">place in the round</span>
+      <span className="field__label">Place in the round</span>
       <select
         className="input"
         aria-label={`Place of hole ${number} in the round`}

@@ -9,7 +9,7 @@ export function WhichHoles({ plan, routing, reading, selection, select }: Drawer
   const all = holesInOrder(routing);
   return (
     <fieldset className="which-holes">
-      <legend className="field__label">chosen</legend>
+      <legend className="field__label">Chosen</legend>
       <label className="which-holes__hole">
         <input
           type="checkbox"

@@ -25,7 +25,7 @@ export function HoleDecisions({ routing, hole, number, locked, edit }: HoleDecis
       <Par sex="women" of={of} chosen={hole.par.women} number={number} locked={locked} edit={edit} />
       <div className="field">
         <label className="field__label" htmlFor={verdictId}>
-          verdict
+          Verdict
         </label>
         <VerdictSelect
           id={verdictId}
@@ -60,7 +60,7 @@ interface ParProps {
 function Par({ sex, of, chosen, number, locked, edit }: ParProps) {
   return (
     <label className="field">
-      <span className="field__label">par, {sex}</span>
+      <span className="field__label">Par, {sex}</span>
       <select
         className="input"
         aria-label={`Par of hole ${number} for ${sex}`}
