@@ -1,5 +1,6 @@
 import type { NamedEdit } from '@loopwright/document';
-import type { SitePoint } from '@loopwright/model';
+import { pointBetween } from '@loopwright/geometry';
+import { type HoleId, LIMITS, pointToMillimetre, type SitePoint } from '@loopwright/model';
 import { Button } from 'react-aria-components';
 import type { DrawerProps } from '../../board/parts.ts';
 import { TypedField } from '../typed/TypedField.tsx';
@@ -7,7 +8,7 @@ import { coordinateAnswer, type TypedAnswer } from '../typed/typed-answer.ts';
 import type { SectionProps } from './hole-sheet.ts';
 
 /** The waypoints the walk to the next tee goes by. */
-export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<DrawerProps, 'take'>) {
+export function WalkPoints({ routing, analysis, hole, edit, take }: SectionProps & Pick<DrawerProps, 'take'>) {
   const { waypoints } = hole;
   const ledBy = (points: readonly SitePoint[]): NamedEdit => ({
     edit: 'set waypoints',
@@ -15,6 +16,8 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
     hole: hole.id,
     waypoints: points,
   });
+  const next = nextWaypoint(analysis.walks, hole.id);
+  const isFull = waypoints.length >= LIMITS.waypointsPerHole;
   const moved = (index: number, axis: 'x' | 'y', typed: string): TypedAnswer => {
     const at = waypoints[index];
     if (!at) return { kind: 'same' };
@@ -62,6 +65,15 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
         <Button className="button button--small" isDisabled={routing.locked} onPress={() => take('waypoints')}>
           Lead it by waypoints
         </Button>
+        {next && (
+          <Button
+            className="button button--small"
+            isDisabled={routing.locked || isFull}
+            onPress={() => edit(ledBy([...waypoints, next]))}
+          >
+            Add a waypoint
+          </Button>
+        )}
         {waypoints.length > 0 && (
           <Button className="button button--small" isDisabled={routing.locked} onPress={() => edit(ledBy([]))}>
             Straight again
@@ -70,6 +82,12 @@ export function WalkPoints({ routing, hole, edit, take }: SectionProps & Pick<Dr
       </div>
     </>
   );
+}
+
+/** Halfway between the last waypoint, or the green, and the next tee: typed on from there. */
+function nextWaypoint(walks: SectionProps['analysis']['walks'], hole: HoleId): SitePoint | undefined {
+  const [from, to] = walks.find((walk) => 'hole' in walk.from && walk.from.hole === hole)?.path.slice(-2) ?? [];
+  return from && to && pointToMillimetre(pointBetween(from, to, 0.5));
 }
 
 interface CoordinateProps {

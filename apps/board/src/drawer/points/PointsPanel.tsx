@@ -116,10 +116,11 @@ function HoleTable({ routing, edit, points, more, openSheet }: DrawerProps & { r
         locked={routing.locked}
         edit={edit}
       />
+      {points.drawn && <p className="small soft">{points.drawn}</p>}
       {hole && (
         <HoleDecisions routing={routing.id} hole={hole} number={points.number} locked={routing.locked} edit={edit} />
       )}
-      <div className="row">
+      <div className="row points__more">
         {openSheet && (
           <Button className="button button--small" onPress={() => openSheet('hole')}>
             All of {points.title.toLocaleLowerCase('en').split(',', 1)[0]}

@@ -31,3 +31,14 @@ test('a proposed tee is listed as ours until it is moved', () => {
     proposed: true,
   });
 });
+
+test('where full shots finish is said with its place', () => {
+  const h1 = ANALYSIS.holes.get('h1');
+  const tee = h1?.tees[0];
+  if (!h1 || !tee) throw new Error('the sample has no tee');
+  const landing = { ...tee, landingAreas: [{ x: 1, y: 240 }] };
+  const holes = new Map(ANALYSIS.holes).set('h1', { ...h1, tees: [landing] });
+  const [first, second] = toHolePoints(PLAN, ROUTING, { ...ANALYSIS, holes }, 'yards');
+  expect(first?.drawn).toBe('The full shot from the longest tee finishes at 1.0 east, 240.0 north.');
+  expect(second?.drawn).toBe('');
+});

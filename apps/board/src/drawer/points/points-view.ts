@@ -11,6 +11,7 @@ import {
 import { compassWord } from '../../reading/directions.ts';
 import { lengthWords } from '../../reading/lengths.ts';
 import { namesOf, partWords } from '../../reading/names.ts';
+import { placeWords } from './index-rows.ts';
 
 /** One point of a hole: metres on the site plane, east and north. */
 export interface PointRow {
@@ -31,6 +32,8 @@ export interface HolePoints {
   readonly summary: string;
   readonly seat: 'loop' | 'spare';
   readonly points: readonly PointRow[];
+  /** What is drawn of it without being placed by anybody: where full shots from its first tee finish. */
+  readonly drawn: string;
 }
 
 /** Every hole of the round, then the spare ones, with every point that can be moved: the equal of the drawing. */
@@ -55,6 +58,7 @@ export function toHolePoints(
         summary: summaryOf(figures, units),
         seat,
         points: toPointRows(hole, figures, plan, number),
+        drawn: landingWords(figures),
       },
     ];
   });
@@ -64,6 +68,13 @@ function summaryOf(figures: HoleFigures | undefined, units: LengthUnit): string 
   const tee = figures?.tees[0];
   if (!figures || figures.missing || !tee) return `no ${figures?.missing ?? 'tee'} yet`;
   return `par ${figures.par.men}, ${lengthWords(tee.measuredLength, units)}, ${compassWord(figures.bearing)}`;
+}
+
+function landingWords(figures: HoleFigures | undefined): string {
+  const places = figures?.tees[0]?.landingAreas ?? [];
+  if (places.length === 0) return '';
+  const [shots, finish] = places.length === 1 ? ['The full shot', 'finishes'] : ['Full shots', 'finish'];
+  return `${shots} from the longest tee ${finish} at ${places.map(placeWords).join('; then at ')}.`;
 }
 
 /** Every point of one hole in order of play: its tees, placed or proposed, its turn points and its green. */
