@@ -33,7 +33,7 @@ test('until somebody moves the drawing a window that changes is filled again', (
   expect(viewpoint.view.get().scale).toBeCloseTo((400 - 44 - 60) / 2000, 9);
   viewpoint.pan({ x: 10, y: 0 });
   viewpoint.resize({ width: 800, height: 600 });
-  expect(viewpoint.view.get().scale).toBeCloseTo(340 / 2000, 9);
+  expect(viewpoint.view.get().scale).toBeCloseTo((400 - 44 - 60) / 2000, 9);
 });
 
 test('a spare hole far off does not make the round small', () => {
