@@ -1,7 +1,8 @@
 import './site.css';
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { DrawerProps, SiteThing } from '../../board/parts.ts';
 import { Fold } from '../../style/Fold.tsx';
+import { useArrival } from '../use-arrival.ts';
 import { BasesSection } from './bases/BasesSection.tsx';
 import { BoundarySection } from './boundary/BoundarySection.tsx';
 import { ownArea } from './boundary/boundary-view.ts';
@@ -59,12 +60,16 @@ interface SiteFoldProps {
 function SiteFold({ title, count, starts, opensFor, chosen, children }: SiteFoldProps) {
   const isChosen = opensFor !== undefined && chosen === opensFor;
   const [open, setOpen] = useState(starts === 'open' || isChosen);
+  const section = useRef<HTMLDivElement>(null);
+  useArrival(section, isChosen);
   useEffect(() => {
     if (isChosen) setOpen(true);
   }, [isChosen]);
   return (
     <Fold title={title} {...(count ? { count } : {})} open={open} onToggle={() => setOpen(!open)}>
-      <div className="site-section">{children}</div>
+      <div ref={section} tabIndex={-1} className="site-section">
+        {children}
+      </div>
     </Fold>
   );
 }

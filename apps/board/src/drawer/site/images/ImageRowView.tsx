@@ -1,10 +1,11 @@
 import { type ImageLayer, LIMITS } from '@loopwright/model';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import type { DrawerProps } from '../../../board/parts.ts';
 import { CommitField } from '../../../style/CommitField.tsx';
 import { takeName } from '../../../style/name-rule.ts';
 import { SureSheet } from '../../../style/SureSheet.tsx';
+import { useArrival } from '../../use-arrival.ts';
 import { type ImageRow, turnEdit, typedDegrees } from './images-view.ts';
 import { OpacitySlider } from './OpacitySlider.tsx';
 
@@ -18,6 +19,8 @@ interface ImageRowProps extends Pick<DrawerProps, 'select' | 'edit' | 'preview' 
 /** One picture: its name, sizes and scale; opacity, place in the pile, turn; scale, replace, remove. */
 export function ImageRowView({ row, image, chosen, select, edit, preview, take, replace }: ImageRowProps) {
   const { id, name } = row;
+  const item = useRef<HTMLLIElement>(null);
+  useArrival(item, chosen);
   const choose = () => select({ thing: { kind: 'image', id } });
   const turn = (typed: string) => {
     const degrees = typedDegrees(typed);
@@ -26,7 +29,7 @@ export function ImageRowView({ row, image, chosen, select, edit, preview, take, 
     return undefined;
   };
   return (
-    <li className={`image${chosen ? ' image--chosen' : ''}`}>
+    <li ref={item} tabIndex={-1} className={`image${chosen ? ' image--chosen' : ''}`}>
       <CommitField
         label="Name of the picture"
         value={name}

@@ -1,9 +1,10 @@
 import { LIMITS, type SketchId } from '@loopwright/model';
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import type { DoEdit } from '../../../board/parts.ts';
 import { saysTheSame } from '../../../reading/steady.ts';
 import { TextLine } from '../../hole/TextLine.tsx';
+import { useArrival } from '../../use-arrival.ts';
 import type { SketchRow } from './sketches-view.ts';
 
 interface SketchRowProps {
@@ -16,8 +17,10 @@ interface SketchRowProps {
 /** One sketch: what it is, what is read off it, whose it is; and whether it stays when others are wiped. */
 export const SketchRowView = memo(function SketchRowView({ row, chosen, edit, show }: SketchRowProps) {
   const { id, title, value, by, colour, kept, note } = row;
+  const item = useRef<HTMLLIElement>(null);
+  useArrival(item, chosen);
   return (
-    <li className={`sketch${chosen ? ' sketch--chosen' : ''}`}>
+    <li ref={item} tabIndex={-1} className={`sketch${chosen ? ' sketch--chosen' : ''}`}>
       <Button className="sketch__show" aria-label={`Show ${title}, ${value}, by ${by}`} onPress={() => show(id)}>
         <span className="sketch__title">{title}</span>
         <span className="sketch__value">{value}</span>
