@@ -33,9 +33,11 @@ export function openSnap({ session, viewpoint, reading, isOff }: SnapParts) {
     if (!frame || isOff()) return { at };
     const reach = REACH_PIXELS / viewpoint.view.get().scale;
     const names = namesOf(frame.plan, frame.routing, reading.get().units);
-    // What is half drawn is in the frame already: it must not pull at itself.
-    const written = session.writtenPlan.get().routings.find(({ id }) => id === frame.routing.id);
+    // What is half drawn is in the frame already, hole and outline alike: it must not pull at itself.
+    const { site, routings } = session.writtenPlan.get();
+    const written = routings.find(({ id }) => id === frame.routing.id);
     const holes = new Set(written?.holes.map(({ id }) => id) ?? []);
-    return pulled(at, guidesFor({ ...frame, holes, names, at, reach, boxOf }, wishes), reach);
+    const plan = { ...frame.plan, site };
+    return pulled(at, guidesFor({ ...frame, plan, holes, names, at, reach, boxOf }, wishes), reach);
   };
 }
