@@ -1,147 +1,220 @@
-// Nine holes on bare land, by mouse, by keyboard alone and by touch; what it takes is written in apps/board/TASKS.md.
-import { newPlan, type SitePoint } from '@loopwright/model';
-import type { Page } from 'playwright-core';
-import { afterAll, expect, test } from 'vitest';
-import { beadLength, type Pixel, pixelOf, playingOrder } from './board-page.ts';
-import { makeBoard, person } from './served-board.ts';
+// A site from a picture and nine holes on it: by mouse, by touch, and by keyboard alone.
+import type { Site, SitePoint } from '@loopwright/model';
+import { expect, test } from 'vitest';
+import { type CountedHand, mouseHand, touchHand } from './counted-hand.ts';
+import { openPictures } from './made-picture.ts';
+import { boardFromPicture, pictureLaid, visitor } from './new-board.ts';
+import { beadLengths, cardTotal, expectDrawn, HOLES, nineDrawn, TYPED_LENGTHS } from './nine-holes.ts';
+import { savedPlan } from './saved-plan.ts';
+import {
+  drawBoundary,
+  drawFeatures,
+  drawNorth,
+  expectBase,
+  expectBoundary,
+  expectFeatures,
+  expectLaid,
+  expectMarks,
+  markSites,
+  PICTURE,
+  putBase,
+  saved,
+  scalePicture,
+} from './site-by-hand.ts';
 import { openStage } from './stage.ts';
+import { expectTask } from './tasks-page.ts';
 
 const stage = openStage();
+const pictures = openPictures();
+const SURVEY = pictures.file('survey.png', PICTURE.size, [60, 110, 160]);
 
-const at = (x: number, y: number): SitePoint => ({ x, y });
-/** Tee, turn where there is one, green; metres about the middle of the drawing. */
-const HOLES: readonly (readonly SitePoint[])[] = [
-  [at(-500, -600), at(-260, -600), at(-120, -560)],
-  [at(-60, -540), at(100, -540)],
-  [at(150, -570), at(390, -570), at(520, -500)],
-  [at(550, -450), at(560, -210), at(520, -70)],
-  [at(540, -10), at(560, 200), at(480, 310)],
-  [at(430, 320), at(270, 330)],
-  [at(220, 300), at(60, 160), at(0, -20)],
-  [at(-50, -50), at(-200, -200), at(-250, -330)],
-  [at(-300, -350), at(-420, -420), at(-520, -520)],
-];
-
-interface Counted {
-  readonly by: string;
-  clicks: number;
-  keys: number;
+/** What a step takes. */
+async function counted(hand: CountedHand, step: (hand: CountedHand) => Promise<void>): Promise<number> {
+  const before = hand.count();
+  await step(hand);
+  return hand.count() - before;
 }
 
-async function bareBoard(name: string): Promise<Page> {
-  let ids = 0;
-  const freshId = (letter: string) => `${letter}${ids++}`;
-  const plan = newPlan({ name: 'Made-up Moor', units: 'metres', holes: 18, freshId });
-  const link = await makeBoard(stage.served, plan);
-  const { page } = await person(stage.browser, link, name);
-  await page.getByRole('toolbar', { name: 'Instruments' }).waitFor();
-  return page;
+async function setUpSite(hand: CountedHand, by: 'mouse' | 'touch'): Promise<void> {
+  expectTask('scale a picture', by, await counted(hand, scalePicture));
+  await drawNorth(hand);
+  expectTask('draw a boundary of four corners', by, await counted(hand, drawBoundary));
+  await putBase(hand);
+  await drawFeatures(hand);
+  await markSites(hand);
 }
 
-async function nineDrawn(page: Page): Promise<void> {
-  await expect.poll(() => playingOrder(page).then(({ length }) => length)).toBe(9);
-  await expect.poll(() => page.locator('.saved').textContent()).toContain('saved');
+async function drawNine(hand: CountedHand, by: 'mouse' | 'touch'): Promise<void> {
+  const start = hand.count();
+  await hand.on(hand.page.getByRole('toolbar').getByRole('button', { name: 'Draw hole' }));
+  // Points shall lie where they are pressed: nothing near pulls them.
+  await hand.on(hand.page.getByRole('button', { name: 'Snap', exact: true }));
+  for (const [index, points] of HOLES.entries()) {
+    const before = hand.count();
+    for (const point of points) await hand.at(point, point === points.at(-1) ? 2 : 1);
+    if (index === 1) expectTask('draw a par 3', by, hand.count() - before);
+    if (index === 4) expectTask('draw a hole with a turn', by, hand.count() - before);
+  }
+  expectTask('draw nine holes', by, hand.count() - start);
+  await nineDrawn(hand.page);
 }
 
-const counts: Counted[] = [];
-const counted = (by: string): Counted => {
-  const count = { by, clicks: 0, keys: 0 };
-  counts.push(count);
-  return count;
-};
+async function expectSiteAndHoles(hand: CountedHand): Promise<void> {
+  const plan = await savedPlan(hand.page);
+  expectLaid(plan);
+  expectBoundary(plan);
+  expectBase(plan);
+  expectFeatures(plan);
+  expectMarks(plan);
+  // A pixel is two and a half metres, and a leg has two ends.
+  await expectDrawn(hand.page, plan, { within: 6 });
+}
 
 test('by mouse: a click for tee and turn, two for the green', async () => {
-  const page = await bareBoard('Mouse');
-  const count = counted('mouse');
-  const click = async (place: Pixel, times: 1 | 2) => {
-    await page.mouse.click(place.x, place.y, { clickCount: times });
-    count.clicks += times;
-  };
-  await page.getByRole('button', { name: 'Draw hole' }).first().click();
-  count.clicks += 1;
-  for (const points of HOLES) {
-    for (const [index, point] of points.entries()) {
-      const place = await pixelOf(page, point);
-      await page.mouse.move(place.x, place.y, { steps: 3 });
-      await click(place, index === points.length - 1 ? 2 : 1);
-    }
-  }
-  await nineDrawn(page);
-  await page.context().close();
-  expect(count.clicks).toBe(1 + HOLES.reduce((sum, points) => sum + points.length + 1, 0));
+  const { context, page, troubles } = await visitor(stage, 'Mouse');
+  const hand = mouseHand(page);
+  await boardFromPicture(hand, 'Made-up Moor', SURVEY, 'dropped');
+  await setUpSite(hand, 'mouse');
+  expectTask('set up a site', 'mouse', hand.count());
+  await drawNine(hand, 'mouse');
+  await expectSiteAndHoles(hand);
+  expect(troubles).toEqual([]);
+  await context.close();
 });
 
-test('by keyboard alone: lengths and bearings typed, tees found with the arrows', async () => {
-  const page = await bareBoard('Keys');
-  const count = counted('keyboard');
-  const press = async (key: string) => {
-    await page.keyboard.press(key);
-    count.keys += 1;
-  };
-  const type = async (words: string) => {
-    for (const letter of words) await press(letter);
-    await press('Enter');
-  };
-  await press('d');
-  for (const [index, points] of HOLES.entries()) {
-    const [tee, ...legs] = points;
-    const last = HOLES[index - 1]?.at(-1);
-    if (!tee) throw new Error('a hole without a tee');
-    if (last) await walkTo(press, last, tee);
-    else await type(`(${tee.x}, ${tee.y})`);
-    let from = tee;
-    for (const point of legs) {
-      await type(legBetween(from, point));
-      from = point;
-    }
-    await press('Enter');
-  }
-  await nineDrawn(page);
-  // The lengths that were typed, in the unit they are read in: 240 and 146.
-  const [first = ''] = await playingOrder(page);
-  expect(await beadLength(page, first)).toBe(386);
-  await page.context().close();
-  expect(count).toMatchObject({ clicks: 0 });
+test('by touch: a tap for tee and turn, two for the green', async () => {
+  const { context, page, troubles } = await visitor(stage, 'Finger', { hasTouch: true });
+  const hand = touchHand(page);
+  await boardFromPicture(hand, 'Made-up Moor', SURVEY, 'chosen');
+  await setUpSite(hand, 'touch');
+  expectTask('set up a site', 'touch', hand.count());
+  await drawNine(hand, 'touch');
+  await expectSiteAndHoles(hand);
+  expect(troubles).toEqual([]);
+  await context.close();
 });
 
-/** Brings the cross up where the last green is, moves it in tens of metres, and presses. */
-async function walkTo(press: (key: string) => Promise<void>, from: SitePoint, to: SitePoint): Promise<void> {
-  await press('ArrowUp');
-  const [east, north] = [Math.round((to.x - from.x) / 10), Math.round((to.y - from.y) / 10)];
-  for (let step = 0; step < Math.abs(east); step++) await press(east > 0 ? 'ArrowRight' : 'ArrowLeft');
-  for (let step = 0; step < Math.abs(north); step++) await press(north > 0 ? 'ArrowUp' : 'ArrowDown');
-  await press(' ');
+/** The new board from the start page: its name, metres, the picture chosen; Enter in the name makes it. */
+async function boardByKeys(hand: CountedHand): Promise<void> {
+  const { page } = hand;
+  await hand.keyTo('Tab', /Name of the site/);
+  await hand.type('Made-up Moor');
+  await hand.keyTo('Tab', /Yards/);
+  await hand.key('ArrowRight');
+  await hand.key(' ');
+  await hand.keyTo('Tab', /Choose a picture/);
+  const chooser = page.waitForEvent('filechooser');
+  await hand.key('Enter');
+  await (await chooser).setFiles(SURVEY);
+  await page.getByText('laid on the board as soon as it is open').waitFor();
+  await hand.keyTo('Tab', /Make the board/);
+  await hand.key('Enter');
+  await pictureLaid(page);
 }
 
+/** While a pixel is 0.75 m thirty presses east are 300 m, 400 pixels: told that they are 400 m, a pixel is a metre. */
+async function scaleByKeys(hand: CountedHand): Promise<void> {
+  const note = hand.page.getByRole('complementary', { name: 'Not to scale yet' });
+  await hand.keyTo('Shift+Tab', /^Give a known distance/);
+  await hand.key('Enter');
+  await hand.key('ArrowUp');
+  await hand.key(' ');
+  for (let step = 0; step < 30; step++) await hand.key('ArrowRight');
+  await hand.key(' ');
+  await hand.type('400');
+  await hand.key('Enter');
+  await note.waitFor({ state: 'detached' });
+}
+
+async function typed(hand: CountedHand, words: string): Promise<void> {
+  await hand.type(words);
+  await hand.key('Enter');
+}
+
+/** From where the cross stands, in tens of metres, and a press. */
+async function crossBy(hand: CountedHand, east: number, north: number): Promise<void> {
+  for (let step = 0; step < Math.abs(east); step++) await hand.key(east > 0 ? 'ArrowRight' : 'ArrowLeft');
+  for (let step = 0; step < Math.abs(north); step++) await hand.key(north > 0 ? 'ArrowUp' : 'ArrowDown');
+  await hand.key(' ');
+}
+
+/** Corners by the cross: 600 m east, 500 m north, 600 m back; then a base at a typed place, and a mark by the cross. */
+async function landByKeys(hand: CountedHand): Promise<void> {
+  await hand.key('o');
+  await hand.key('ArrowUp');
+  await hand.key(' ');
+  await crossBy(hand, 60, 0);
+  await crossBy(hand, 0, 50);
+  await crossBy(hand, -60, 0);
+  await hand.key('Enter');
+  await hand.key('Escape');
+  await hand.keyTo('Shift+Tab', /^(Hide|Show) the names/);
+  await hand.keyTo('ArrowUp', /^Base/);
+  await hand.key('Enter');
+  await typed(hand, '(-560, -400)');
+  await hand.key('Escape');
+  await hand.key('m');
+  await typed(hand, '(120.5, -50)');
+  await hand.key('Escape');
+}
+
+function expectCrossLand({ boundary, bases, marks }: Site): void {
+  const [first, ...others] = boundary?.outlines[0] ?? [];
+  if (!first) throw new Error('no boundary');
+  expect(others).toEqual([
+    { x: first.x + 600, y: first.y },
+    { x: first.x + 600, y: first.y + 500 },
+    { x: first.x, y: first.y + 500 },
+  ]);
+  expect(bases).toMatchObject([{ name: 'Clubhouse', apron: { x: -560, y: -400 } }]);
+  expect(marks).toMatchObject([{ kind: 'green site', at: { x: 120.5, y: -50 }, verdict: 'natural' }]);
+}
+
+/** Nine holes with the legs typed; tees are found with the cross, which goes on from the last green. */
+async function drawNineByKeys(hand: CountedHand): Promise<void> {
+  const start = hand.count();
+  await hand.key('d');
+  for (const [index, [tee, ...legs]] of HOLES.entries()) {
+    const before = hand.count();
+    const last = HOLES[index - 1]?.at(-1);
+    if (!tee) throw new Error('a hole without a tee');
+    if (last) {
+      await hand.key('ArrowUp');
+      await crossBy(hand, Math.round((tee.x - last.x) / 10), Math.round((tee.y - last.y) / 10));
+    } else await typed(hand, `(${tee.x}, ${tee.y})`);
+    for (const [leg, point] of legs.entries()) await typed(hand, legBetween(legs[leg - 1] ?? tee, point));
+    await hand.key('Enter');
+    if (index === 1) expectTask('draw a par 3', 'keyboard', hand.count() - before);
+    if (index === 4) expectTask('draw a hole with a turn', 'keyboard', hand.count() - before);
+  }
+  expectTask('draw nine holes', 'keyboard', hand.count() - start);
+}
+
+/** As it is typed: whole metres, and whole degrees from north. */
 function legBetween(from: SitePoint, to: SitePoint): string {
   const [east, north] = [to.x - from.x, to.y - from.y];
   const degrees = (Math.round((Math.atan2(east, north) * 180) / Math.PI) + 360) % 360;
   return `${Math.round(Math.sqrt(east * east + north * north))}@${degrees}`;
 }
 
-test('by touch: a tap for tee and turn, two for the green', async () => {
-  const page = await bareBoard('Finger');
-  const count = counted('touch');
-  const touch = await page.context().newCDPSession(page);
-  const tap = async ({ x, y }: Pixel) => {
-    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
-    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-    count.clicks += 1;
-  };
-  await page.getByRole('button', { name: 'Draw hole' }).first().click();
-  count.clicks += 1;
-  for (const points of HOLES) {
-    for (const [index, point] of points.entries()) {
-      const place = await pixelOf(page, point);
-      await tap(place);
-      if (index === points.length - 1) await tap(place);
-    }
-  }
-  await nineDrawn(page);
-  await page.context().close();
-});
+test('by keyboard alone: lengths and bearings typed, places found with the arrows', async () => {
+  const { context, page, troubles } = await visitor(stage, 'Keys');
+  const hand = mouseHand(page);
+  await boardByKeys(hand);
+  expectTask('scale a picture', 'keyboard', await counted(hand, scaleByKeys));
+  await landByKeys(hand);
+  expectTask('set up a site', 'keyboard', hand.count());
+  await saved(hand);
+  const { site } = await savedPlan(page);
+  const [a, b, , d, e] = site.images[0]?.placement ?? [];
+  for (const [index, value] of [1, 0, 0, -1].entries()) expect([a, b, d, e][index]).toBeCloseTo(value, 9);
+  expectCrossLand(site);
 
-afterAll(() => {
-  // What the page apps/board/TASKS.md says was measured here.
-  if (process.env.TASKS) process.stdout.write(`${JSON.stringify(counts)}\n`);
+  await page.getByTestId('drawing').focus();
+  await drawNineByKeys(hand);
+  await nineDrawn(page);
+  expect(await beadLengths(page)).toEqual(TYPED_LENGTHS);
+  expect(await cardTotal(page, 'Out')).toBe(2861);
+  expect(troubles).toEqual([]);
+  await context.close();
 });

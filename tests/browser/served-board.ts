@@ -5,6 +5,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { troublesOf } from './troubles.ts';
 
 /** The server as it is built, or another build of it. */
 const SERVER = process.env.SERVER_PATH ?? resolve(import.meta.dirname, '../../apps/server/dist/main.js');
@@ -106,10 +107,26 @@ export async function person(
   link: string,
   name: string,
   options: BrowserContextOptions = {},
-): Promise<{ context: BrowserContext; page: Page }> {
+): Promise<Person> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
-  await context.addInitScript((called) => localStorage.setItem('loopwright name', called), name);
+  const troubles = troublesOf(context);
+  await called(context, name);
   const page = await context.newPage();
   await page.goto(link);
-  return { context, page };
+  return { context, page, troubles };
+}
+
+/** The pages of a context know this name from before. */
+export async function called(context: BrowserContext, name: string): Promise<void> {
+  await context.addInitScript((words) => {
+    // A page that is still empty keeps nothing.
+    if (location.protocol === 'http:') localStorage.setItem('loopwright name', words);
+  }, name);
+}
+
+export interface Person {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** @see troublesOf */
+  readonly troubles: readonly string[];
 }

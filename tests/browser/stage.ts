@@ -1,5 +1,6 @@
+import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, afterEach, beforeAll } from 'vitest';
 import { openBrowser, type Served, serve } from './served-board.ts';
 
 export interface Stage {
@@ -20,6 +21,9 @@ export function openStage(): Stage {
     await browser?.close();
     await served?.close();
   });
+  afterEach(async ({ task }) => {
+    if (task.result?.state === 'fail' && browser) await picturesOf(browser, task.name);
+  });
   return {
     get served() {
       return opened(served);
@@ -28,6 +32,17 @@ export function openStage(): Stage {
       return opened(browser);
     },
   };
+}
+
+/** Where a folder is named by `SHOTS`: a picture of every page that stands open when a test fails. */
+async function picturesOf(browser: Browser, test: string): Promise<void> {
+  const folder = process.env.SHOTS;
+  if (!folder) return;
+  const pages = browser.contexts().flatMap((context) => context.pages());
+  const name = test.replace(/\W+/g, '-').slice(0, 60);
+  for (const [index, page] of pages.entries()) {
+    await page.screenshot({ path: join(folder, `failed-${name}-${index}.png`) });
+  }
 }
 
 function opened<Thing>(thing: Thing | undefined): Thing {
