@@ -2,6 +2,7 @@
 export function openSteadyList<Member>(): (now: readonly Member[]) => readonly Member[] {
   let kept: readonly Member[] = [];
   return (now) => {
+    if (now === kept) return kept;
     const same = now.length === kept.length && now.every((member, index) => Object.is(member, kept[index]));
     if (!same) kept = now;
     return kept;

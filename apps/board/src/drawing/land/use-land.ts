@@ -45,12 +45,13 @@ export function useLand({ site, drags, change, chosen, scale, centreOf }: LandPa
   );
   const views = useMemo(() => makers.views(site.features), [makers, site.features]);
   const inHand = useMemo(() => thingsInHand(drags), [drags]);
-  const isStill = (kind: 'feature' | 'mark' | 'base', id: string) => !inHand.has(`${kind} ${id}`);
-  const features = makers.features(views.filter(({ id }) => isStill('feature', id)));
-  const marks = makers.marks(site.marks.filter(({ id }) => isStill('mark', id)));
-  const bases = makers.bases(site.bases.filter(({ id }) => isStill('base', id)));
+  const still = <Thing extends { readonly id: string }>(kind: 'feature' | 'mark' | 'base', things: readonly Thing[]) =>
+    inHand.size === 0 ? things : things.filter(({ id }) => !inHand.has(`${kind} ${id}`));
+  const features = makers.features(still('feature', views));
+  const marks = makers.marks(still('mark', site.marks));
+  const bases = makers.bases(still('base', site.bases));
   const boundary = inHand.has('boundary') ? undefined : site.boundary;
-  const still = useMemo<LandShown>(() => ({ features, marks, bases, boundary }), [features, marks, bases, boundary]);
+  const land = useMemo<LandShown>(() => ({ features, marks, bases, boundary }), [features, marks, bases, boundary]);
   const moving = inHand.size === 0 ? undefined : movingOf(site, views, inHand);
   const before = change?.state === 'in progress' && inHand.size > 0 ? change.beforePlan.site.features : undefined;
   const ghosts = useMemo(
@@ -58,7 +59,7 @@ export function useLand({ site, drags, change, chosen, scale, centreOf }: LandPa
     [before, inHand, makers],
   );
   const grips = useMemo(() => landGrips(site, chosen, scale), [site, chosen, scale]);
-  return { still, moving, ghosts, grips, targets: makers.targets({ site, grips, chosen, centreOf }) };
+  return { still: land, moving, ghosts, grips, targets: makers.targets({ site, grips, chosen, centreOf }) };
 }
 
 function movingOf(site: Plan['site'], views: readonly FeatureView[], inHand: ReadonlySet<ThingKey>): LandShown {
