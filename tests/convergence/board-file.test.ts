@@ -17,7 +17,7 @@ const things = <T>(arbitrary: fc.Arbitrary<T>) =>
   fc.array(fc.tuple(id, arbitrary), { maxLength: 4 }).map((list) => {
     return [...new Map(list)].map(([key, thing]) => ({ ...thing, id: key }));
   });
-const maybe = { requiredKeys: [] as const };
+const maybe: { requiredKeys: never[] } = { requiredKeys: [] };
 
 const geometry = fc.oneof(
   fc.record({ type: fc.constant('area' as const), rings: fc.array(points, { minLength: 1, maxLength: 3 }) }),
