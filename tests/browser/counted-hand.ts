@@ -7,6 +7,8 @@ export interface CountedHand {
   readonly page: Page;
   /** Clicks, taps and keys so far; a drag is one, moving the mouse none. */
   count(): number;
+  /** What was done besides, by the page's own mouse: a drag, say. */
+  counted(actions: number): void;
   /** A click or a tap on something with a name. */
   on(target: Locator): Promise<void>;
   /** On the drawing, so many times in quick succession. */
@@ -57,6 +59,9 @@ function handOf(page: Page, parts: HandParts): CountedHand {
   return {
     page,
     count: () => count,
+    counted: (actions) => {
+      count += actions;
+    },
     on: async (target) => {
       await parts.on(target);
       count += 1;
