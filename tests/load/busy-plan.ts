@@ -56,11 +56,11 @@ function feature(index: number, random: () => number): Feature {
   return { id: `busy-${index}`, kind, geometry: { type: 'area', rings: [ring] }, ...presetOf(kind) };
 }
 
-/** A plan of 27 holes and 200 features, always the same. */
-export function busyPlan(): Plan {
+/** A plan of 27 holes and so many features, always the same. */
+export function busyPlan(features = FEATURES): Plan {
   const plan = demoPlan();
   const random = seededRandom(27);
-  const more = Array.from({ length: FEATURES - plan.site.features.length }, (_, index) => feature(index, random));
+  const more = Array.from({ length: features - plan.site.features.length }, (_, index) => feature(index, random));
   return {
     ...plan,
     site: { ...plan.site, features: [...plan.site.features, ...more] },

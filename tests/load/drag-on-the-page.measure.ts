@@ -18,6 +18,7 @@ import { busyPlan } from './busy-plan.ts';
 import { bringImage, drawLargeImage, type LargeImage, overImage } from './large-image.ts';
 import type { Dragger } from './others-dragging.ts';
 import { scriptOfMoves, TRACED } from './pictures.ts';
+import { whereOf } from './where-of.ts';
 
 const PLAN = demoPlan();
 const ROUTING = PLAN.routings[0]?.id ?? '';
@@ -73,11 +74,6 @@ async function dragFrames(page: Page): Promise<readonly number[]> {
   await page.keyboard.press('Escape');
   await page.mouse.up();
   return pictures.slice(10);
-}
-
-function whereOf(link: string) {
-  const { host, pathname, hash } = new URL(link);
-  return { address: host, board: pathname.split('/').at(-1) ?? '', secret: hash.slice(1) };
 }
 
 /** Ten people, each dragging the green of a hole of their own at 25 a second, until stopped. */
