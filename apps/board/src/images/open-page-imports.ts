@@ -1,5 +1,6 @@
 import { chance } from '../instruments/chance.ts';
 import type { BoardSession } from '../live/board-session.ts';
+import { keepImage } from '../offline/keep-image.ts';
 import { type ImageImports, openImageImports } from './image-imports.ts';
 import { checkPictureWith, openReader } from './reader/client.ts';
 import { sendPicture } from './send-picture.ts';
@@ -27,7 +28,11 @@ export function openPageImports({ session, address, own }: PageImportsParts): Im
     check: (file, onDoing, signal) => checkPictureWith(openReader, file, onDoing, signal),
     send: async (sending) => {
       const sent = await sendPicture(sending);
-      if (sent?.kind === 'kept') own.set(sent.hash, sending.picture.file);
+      if (sent?.kind === 'kept') {
+        const { file } = sending.picture;
+        own.set(sent.hash, file);
+        void keepImage(address + sent.hash, file);
+      }
       return sent;
     },
   });

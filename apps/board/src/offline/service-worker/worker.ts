@@ -3,12 +3,10 @@ import { ExpirationPlugin } from 'workbox-expiration';
 import { addRoute, matchPrecache, precache } from 'workbox-precaching';
 import { NavigationRoute, registerRoute } from 'workbox-routing';
 import { CacheFirst } from 'workbox-strategies';
+import { KEPT_IMAGES, MOST_IMAGES } from '../kept-images.ts';
 
 /** The files of the built page with their revisions, put in by the build. */
 declare const PAGE_FILES: readonly { readonly url: string; readonly revision: string | null }[];
-
-/** Images of the last so many that were looked at; an aerial has some 30 MB. */
-const MOST_IMAGES = 12;
 
 /** Milliseconds a page is waited for before the kept one is shown: on a train a network often hangs and never answers. */
 const PATIENCE = 4000;
@@ -41,7 +39,7 @@ addRoute();
 registerRoute(
   ({ url }) => /^\/api\/boards\/[^/]+\/blobs\/[0-9a-f]{64}$/.test(url.pathname),
   new CacheFirst({
-    cacheName: 'loopwright-images',
+    cacheName: KEPT_IMAGES,
     plugins: [keepFew(new ExpirationPlugin({ maxEntries: MOST_IMAGES, purgeOnQuotaError: true }))],
   }),
 );

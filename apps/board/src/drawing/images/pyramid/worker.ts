@@ -1,3 +1,4 @@
+import { keepImage } from '../../../offline/keep-image.ts';
 import { browserPixels } from './browser-pixels.ts';
 import type { Answer, BlobPlace, Question } from './contract.ts';
 import { cutTiles } from './cut-tiles.ts';
@@ -7,7 +8,9 @@ async function fetchImage(place: BlobPlace): Promise<Blob> {
   if (typeof place !== 'string') return place;
   const answer = await fetch(place, { credentials: 'same-origin' });
   if (!answer.ok) throw new Error(`the image was answered with ${answer.status}`);
-  return answer.blob();
+  const image = await answer.blob();
+  void keepImage(place, image);
+  return image;
 }
 
 const hear = cutTiles({
