@@ -76,8 +76,8 @@ test('a course file becomes a board whose figures are those of the report', asyn
 
 test('what was odd in a file is listed before the board is made', async () => {
   await chooseFile(sample('dirty.geojson'));
-  await page.getByRole('button', { name: 'Make the board' }).waitFor();
-  expect(await page.locator('.import li').count()).toBeGreaterThan(5);
+  await page.locator('.import__notes li').first().waitFor();
+  expect(await page.locator('.import__notes li').count()).toBeGreaterThan(5);
   await makeTheBoard();
 });
 

@@ -139,6 +139,7 @@ test('a file let go over an open board is offered as a board of its own', async 
     return transfer;
   }, text);
   await page.dispatchEvent('.drop-on-board', 'drop', { dataTransfer: carried });
+  await page.getByRole('button', { name: 'Make a new board from it' }).click();
   const offer = page.getByRole('dialog', { name: 'A new board from this file' });
   await offer.getByText('two-courses.geojson holds several').waitFor();
   expect(await offer.textContent()).toContain('The board that is open stays as it is');

@@ -89,6 +89,7 @@ test('a changed limit changes the findings of the board, and goes back to its de
   await expect.poll(longWalk, WITHIN).toBe(1);
   await openSheet(page, 'Limits');
   const rows = page.locator('.limit').filter({ hasText: /green to (the )?next tee/i });
+  await rows.first().waitFor();
   expect(await rows.count()).toBeGreaterThan(1);
   for (const row of await rows.all()) {
     const field = row.getByRole('textbox');
