@@ -3,7 +3,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { openSheet } from './board-page.ts';
-import { mouseHand } from './counted-hand.ts';
+import { type CountedHand, mouseHand } from './counted-hand.ts';
 import { openPictures } from './made-picture.ts';
 import { boardFromPicture, dropFile, visitor } from './new-board.ts';
 import { boardFile, savedPlan } from './saved-plan.ts';
@@ -31,6 +31,26 @@ const AERIAL = pictures.file('aerial.png', 800, [150, 90, 60]);
 
 /** What a file is kept under: the digest of its bytes. */
 const hashOf = (file: string) => createHash('sha256').update(readFileSync(file)).digest('hex');
+
+/** What a board holds besides its site: a hole, a ring about its green that follows it, and a second routing. */
+async function holeRingAndCopy(hand: CountedHand): Promise<void> {
+  const { page } = hand;
+  await page.getByTestId('drawing').focus();
+  await hand.key('d');
+  await page.getByRole('region', { name: 'Draw hole' }).waitFor();
+  await hand.at({ x: -300, y: 0 });
+  await hand.at({ x: 50, y: 0 }, 2);
+  await page.locator('.bead__button').waitFor();
+  await hand.key('c');
+  await page.getByRole('region', { name: 'Clearance ring' }).waitFor();
+  await hand.at({ x: 50, y: 0 });
+  await hand.key('Escape');
+  await hand.on(page.getByRole('button', { name: /^Routing:/ }));
+  await hand.on(page.getByRole('menuitem', { name: 'Copy as …' }));
+  await hand.on(page.getByRole('button', { name: 'Copy', exact: true }));
+  await page.getByRole('button', { name: 'Routing: Routing B' }).waitFor();
+  await saved(hand);
+}
 
 test('from a name and a picture to a site that is to scale, bounded, and known', async () => {
   const { context, page, troubles } = await visitor(stage, 'Ada');
@@ -75,13 +95,20 @@ test('from a name and a picture to a site that is to scale, bounded, and known',
   const [a = 0, b = 0, c, d = 0, e = 0, f] = old?.placement ?? [];
   expect(image?.placement).toEqual([2 * a, 2 * b, c, 2 * d, 2 * e, f]);
 
+  await holeRingAndCopy(hand);
+  const whole = await savedPlan(page);
+  expect(whole.site.sketches).toMatchObject([{ shape: { kind: 'ring', radius: 30, about: { part: 'green' } } }]);
+  expect(whole.routings.map(({ holes }) => holes.length)).toEqual([1, 1]);
+
   const file = await (await boardFile(page)).path();
   await page.goto(stage.served.address);
   await dropFile(page, '.drop', file);
+  // Until the file is read the page still offers a board from nothing.
+  await page.getByLabel('Name of the board').waitFor();
   await page.getByRole('button', { name: 'Make the board' }).click();
   await page.getByRole('toolbar', { name: 'Instruments' }).waitFor();
   await saved(hand);
-  expect(await savedPlan(page)).toEqual(after);
+  expect(await savedPlan(page)).toEqual(whole);
   expect(troubles).toEqual([]);
   await context.close();
 });

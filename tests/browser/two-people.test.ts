@@ -25,6 +25,7 @@ const WITHIN = { timeout: 10_000, interval: 20 };
 
 const stage = openStage();
 let contexts: BrowserContext[] = [];
+let troubles: (readonly string[])[] = [];
 let ada: Page;
 let ben: Page;
 
@@ -32,12 +33,14 @@ beforeEach(async () => {
   const link = await makeBoard(stage.served, PLAN);
   const [first, second] = [await person(stage.browser, link, 'Ada'), await person(stage.browser, link, 'Ben')];
   contexts = [first.context, second.context];
+  troubles = [first.troubles, second.troubles];
   ada = first.page;
   ben = second.page;
   await Promise.all([boardShown(ada), boardShown(ben)]);
 });
 afterEach(async () => {
   await Promise.all(contexts.map((context) => context.close()));
+  expect(troubles.flat()).toEqual([]);
 });
 
 test('while one drags a green, the other sees length and consequences change, before anything is dropped', async () => {
