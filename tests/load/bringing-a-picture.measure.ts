@@ -11,7 +11,7 @@ import { boardShown } from '../browser/board-page.ts';
 import { openPictures } from '../browser/made-picture.ts';
 import { dropFile, pictureLaid } from '../browser/new-board.ts';
 import { makeBoard, openBrowser, person, type Served, serve } from '../browser/served-board.ts';
-import { drawLargeImage } from './large-image.ts';
+import { drawLargeImage, pictureSeen } from './large-image.ts';
 import { longTasksOf, watchLongTasks } from './long-tasks.ts';
 
 /** Square, and just under the limit of 60 megapixels. */
@@ -58,19 +58,6 @@ const watchProgress = (page: Page) =>
 
 const progressShown = (page: Page) => page.evaluate(() => (window as unknown as { shown: Set<string> }).shown.size);
 
-/** Until something of the picture is painted in the middle of the lowest layer. */
-async function pictureSeen(page: Page): Promise<void> {
-  await page.waitForFunction(
-    () => {
-      const canvas = document.querySelector<HTMLCanvasElement>('[data-testid=drawing] canvas');
-      const middle = canvas?.getContext('2d')?.getImageData(canvas.width / 2, canvas.height / 2, 1, 1).data;
-      return middle !== undefined && middle[3] !== 0;
-    },
-    undefined,
-    { polling: 100 },
-  );
-}
-
 async function freshBoard() {
   const plan = demoPlan();
   const link = await makeBoard(served, { ...plan, site: { ...plan.site, ...NONE_YET } });
@@ -91,7 +78,6 @@ async function bring(file: string, what: string): Promise<void> {
   const laid = (performance.now() - from) / 1000;
   await pictureSeen(page);
   const seen = (performance.now() - from) / 1000;
-  await page.waitForLoadState('networkidle');
   const long = await longTasksOf(page);
   const steps = await progressShown(page);
   const heap = (await heapOf(page)) - before;

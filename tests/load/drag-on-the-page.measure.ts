@@ -15,7 +15,7 @@ import { makeBoard, openBrowser, person, type Served, serve } from '../browser/s
 import { enter } from '../faults/page.ts';
 import { bundled, forgetfulPage, showPage } from './builds.ts';
 import { busyPlan } from './busy-plan.ts';
-import { bringImage, drawLargeImage, type LargeImage, overImage } from './large-image.ts';
+import { bringImage, drawLargeImage, type LargeImage, overImage, pictureSeen } from './large-image.ts';
 import type { Dragger } from './others-dragging.ts';
 import { scriptOfMoves, TRACED } from './pictures.ts';
 import { whereOf } from './where-of.ts';
@@ -109,7 +109,7 @@ async function measured({ plan, image, directory }: Measured) {
   if (directory !== undefined) await showPage(context, directory);
   await page.goto(link);
   await boardShown(page);
-  if (image) await page.waitForLoadState('networkidle');
+  if (image) await pictureSeen(page);
   await dragFrames(page);
   const alone = await dragFrames(page);
   const stop = await othersDragging(link);

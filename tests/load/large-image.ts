@@ -1,7 +1,7 @@
 // An aerial of 60 megapixels, drawn in the browser: fields, a track and some grain, so that it does not pack to nothing.
 import { createHash } from 'node:crypto';
 import type { ImageLayer, Plan } from '@loopwright/model';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { enter } from '../faults/page.ts';
 
 const WIDTH = 10_000;
@@ -67,4 +67,17 @@ export async function bringImage(where: Parameters<typeof enter>[0], { bytes }: 
     body: new Uint8Array(bytes),
   });
   if (!answer.ok) throw new Error(`the image was refused: ${answer.status} ${await answer.text()}`);
+}
+
+/** Until something of the picture is painted in the middle of the lowest layer. */
+export async function pictureSeen(page: Page): Promise<void> {
+  await page.waitForFunction(
+    () => {
+      const canvas = document.querySelector<HTMLCanvasElement>('[data-testid=drawing] canvas');
+      const middle = canvas?.getContext('2d')?.getImageData(canvas.width / 2, canvas.height / 2, 1, 1).data;
+      return middle !== undefined && middle[3] !== 0;
+    },
+    undefined,
+    { polling: 100 },
+  );
 }
