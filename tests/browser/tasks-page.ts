@@ -19,7 +19,7 @@ function written(task: string, by: By): number {
   const rows = readFileSync(PAGE, 'utf8')
     .split('\n')
     .map((line) => line.split('|').map((cell) => cell.trim()));
-  const row = rows.find(([, words]) => words === task || words?.startsWith(`${task}:`));
+  const row = rows.find(([, words]) => words?.startsWith(task));
   const figure = Number(row?.[2 + COLUMNS.indexOf(by)] || Number.NaN);
   if (Number.isNaN(figure)) throw new Error(`apps/board/TASKS.md has no count of '${task}' by ${by}`);
   return figure;
